@@ -1,0 +1,73 @@
+import type { PlainDate } from "#lib/calendar/plainDate";
+import type { Measure, Quantity } from "#lib/materials/material";
+import type { Length, MinorUnits } from "#lib/units/quantities";
+
+/** What one garment's need contributes to a line: the reason it is bought. */
+export interface LineReason {
+  readonly garment: string;
+  readonly role: string;
+  readonly quantity: Quantity;
+  readonly arithmetic: string;
+}
+
+/** One line of the purchase list. */
+export interface PurchaseLine {
+  readonly supplier: string;
+  readonly material: string;
+  readonly name: string;
+  readonly colour: string;
+  readonly measure: Measure;
+  /** Set whose garments must be cut from one dye lot; null when it does not matter. */
+  readonly oneLotSet: string | null;
+  /** Sum of the garments' needs. */
+  readonly gross: Quantity;
+  /** Taken from lots on hand or on order. */
+  readonly fromShelf: readonly { readonly lot: string; readonly quantity: Quantity }[];
+  /** Waste and spare added, by the material's own share. */
+  readonly spare: Quantity;
+  readonly toBuy: Quantity;
+  readonly packs: number;
+  readonly pack: Quantity;
+  readonly pricePerPack: MinorUnits;
+  readonly cost: MinorUnits;
+  /** First day it is cut in the plan; null when there is no plan for it. */
+  readonly neededBy: PlainDate | null;
+  /** Latest day to order: needed by, less lead time and inspection. */
+  readonly orderBy: PlainDate | null;
+  readonly arithmetic: string;
+  readonly reasons: readonly LineReason[];
+  readonly warnings: readonly string[];
+}
+
+export interface PurchaseList {
+  /** By supplier, then order-by date, then material. */
+  readonly lines: readonly PurchaseLine[];
+  /** Materials nobody offers, with what is needed. */
+  readonly unoffered: readonly { readonly material: string; readonly toBuy: Quantity; readonly reasons: readonly LineReason[] }[];
+  readonly total: MinorUnits;
+}
+
+/** Pieces laid out on rods, coils or the roll. */
+export interface CuttingPlan {
+  readonly material: string;
+  readonly set: string | null;
+  /** Length of one rod, coil or roll; null when cut from one long length. */
+  readonly stock: Length | null;
+  readonly patterns: readonly CutPattern[];
+  readonly used: Length;
+  readonly waste: Length;
+  /** Stocks used, and the fewest any plan can use. */
+  readonly count: number;
+  readonly bound: number;
+}
+
+export interface CutPattern {
+  readonly times: number;
+  readonly pieces: readonly {
+    readonly garment: string;
+    readonly label: string;
+    readonly length: Length;
+    readonly breadth: Length | null;
+  }[];
+  readonly offcut: Length;
+}

@@ -1,0 +1,16 @@
+import { defineConfig } from "vitest/config";
+
+/** A far time zone, so that a forgotten zone fails. */
+process.env.TZ = "Asia/Kathmandu";
+
+export default defineConfig({
+  root: new URL("../..", import.meta.url).pathname,
+  test: {
+    projects: [
+      { extends: true, test: { name: "unit", include: ["lib/**/*.test.ts", "app/**/*.test.ts"] } },
+      { extends: true, test: { name: "published", include: ["tests/published/**/*.test.ts"], testTimeout: 60_000 } },
+      { extends: true, test: { name: "seed", include: ["tests/seed/**/*.test.ts"], testTimeout: 60_000 } },
+      { extends: true, test: { name: "database", include: ["tests/database/**/*.test.ts"], testTimeout: 60_000, fileParallelism: false } },
+    ],
+  },
+});
