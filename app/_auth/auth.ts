@@ -1,0 +1,27 @@
+import "server-only";
+import { betterAuth } from "better-auth";
+import { prismaAdapter } from "better-auth/adapters/prisma";
+import { nextCookies } from "better-auth/next-js";
+import { prisma } from "#prisma/client";
+import { signingSecret } from "./secret";
+
+const DAY = 86_400;
+
+const build = () =>
+  betterAuth({
+    secret: signingSecret(process.env.BETTER_AUTH_SECRET),
+    database: prismaAdapter(prisma(), { provider: "postgresql" }),
+    emailAndPassword: { enabled: true, minPasswordLength: 10, maxPasswordLength: 200 },
+    session: { expiresIn: 14 * DAY, updateAge: DAY },
+    advanced: { cookiePrefix: "tarlatan" },
+    telemetry: { enabled: false },
+    plugins: [nextCookies()],
+  });
+
+let built: ReturnType<typeof build> | null = null;
+
+/** Sign-in and sessions. Built at the first request, so that a build of the app needs neither secret nor database. No HTTP route of its own: every call passes an action. */
+export const auth = () => {
+  built ??= build();
+  return built;
+};

@@ -1,0 +1,57 @@
+import type { Member } from "../_gate/member";
+import { signOut } from "../sign-in/actions";
+import { ActionForm } from "./ActionForm";
+import { Mark } from "./Mark";
+import { Rail, type Room } from "./Rail";
+
+/** The page around a room: skip link, mast, the rail with its rooms, the tape when there is one, the sheet, and the foot that is only printed. */
+export const Frame = ({
+  member,
+  heading,
+  rooms,
+  room,
+  tape,
+  printed,
+  children,
+}: {
+  readonly member: Member;
+  /** Name of the production, and a few words on it; the company's name elsewhere. */
+  readonly heading: { readonly title: string; readonly small: string };
+  readonly rooms: readonly Room[];
+  /** Address of the room one stands in. */
+  readonly room: string;
+  readonly tape?: React.ReactNode;
+  /** Day of printing, in words. */
+  readonly printed: string;
+  readonly children: React.ReactNode;
+}) => (
+  <>
+    <a className="skip" href="#room">
+      Straight to the room
+    </a>
+    <header className="frame">
+      <div className="mast">
+        <Mark />
+        <span className="prod">
+          {heading.title}
+          <small>{heading.small}</small>
+        </span>
+        <div className="who">
+          <span>
+            {member.user.name}
+            <small>{member.role}</small>
+          </span>
+          <ActionForm action={signOut} press="Sign out" busy="Signing out" look="plain" />
+        </div>
+      </div>
+      <Rail rooms={rooms} room={room} />
+      {tape && <div className="tape">{tape}</div>}
+    </header>
+    <main id="room" className="page" tabIndex={-1}>
+      {children}
+      <p className="foot-print only-print">
+        {heading.title}. Printed {printed}.
+      </p>
+    </main>
+  </>
+);

@@ -1,0 +1,59 @@
+import "server-only";
+import type { z } from "zod";
+import { writeAudit } from "#prisma/audit";
+import { type Act, may } from "./may";
+import { currentMember, type Member } from "./member";
+import { fieldsOf, keptOf, type Outcome, refused } from "./outcome";
+
+export type Action = (before: Outcome | null, form: FormData) => Promise<Outcome>;
+
+interface MemberAction<Input extends z.ZodType> {
+  readonly act: Act;
+  readonly input: Input;
+  /** What the audit calls it. */
+  readonly name: string;
+  readonly run: (member: Member, input: z.output<Input>) => Promise<Outcome>;
+}
+
+const read = (form: FormData): Record<string, unknown> => {
+  const given: Record<string, unknown> = {};
+  for (const name of new Set(form.keys())) {
+    const all = form.getAll(name);
+    given[name] = all.length === 1 ? all[0] : all;
+  }
+  return given;
+};
+
+/**
+ * The one way a server action is made for people who are signed in: session, company, role, then the input is parsed,
+ * then it runs, and what succeeded is written down. Expected failures come back as values with what was typed.
+ */
+export const memberAction =
+  <Input extends z.ZodType>({ act, input, name, run }: MemberAction<Input>): Action =>
+  async (_before, form) => {
+    const member = await currentMember();
+    if (!member) return refused("You have been signed out. Sign in again; nothing was changed.");
+    if (!may(member.role, act)) return refused("This is not yours to do. Ask the supervisor; nothing was changed.");
+    const parsed = input.safeParse(read(form));
+    if (!parsed.success) return { ...refused("Something is missing or cannot be read.", fieldsOf(parsed.error)), kept: keptOf(form) };
+    const outcome = await run(member, parsed.data);
+    if (!outcome.ok) return { ...outcome, kept: keptOf(form) };
+    await writeAudit(member.company, { user: member.user.id, action: name, detail: outcome.message });
+    return outcome;
+  };
+
+/** The way an action is made that nobody need be signed in for: only the door uses it. */
+export const openAction =
+  <Input extends z.ZodType>({
+    input,
+    run,
+  }: {
+    readonly input: Input;
+    readonly run: (input: z.output<Input>) => Promise<Outcome>;
+  }): Action =>
+  async (_before, form) => {
+    const parsed = input.safeParse(read(form));
+    if (!parsed.success) return { ...refused("Something is missing.", fieldsOf(parsed.error)), kept: keptOf(form) };
+    const outcome = await run(parsed.data);
+    return outcome.ok ? outcome : { ...outcome, kept: keptOf(form) };
+  };

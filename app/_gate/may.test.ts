@@ -1,0 +1,13 @@
+import { describe, expect, it } from "vitest";
+import { may, ROLES } from "./may";
+
+describe("may", () => {
+  it("keeps measurements from readers, buyers, designers and stage management", () => {
+    expect(ROLES.filter((role) => may(role, "measurements"))).toEqual(["supervisor", "cutter", "maker"]);
+  });
+
+  it("lets everybody read and only the supervisor bring files in", () => {
+    expect(ROLES.every((role) => may(role, "read"))).toBe(true);
+    expect(ROLES.filter((role) => may(role, "import"))).toEqual(["supervisor"]);
+  });
+});
