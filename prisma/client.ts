@@ -1,0 +1,26 @@
+import { PrismaPg } from "@prisma/adapter-pg";
+import { PrismaClient } from "./generated/client";
+
+export type Database = PrismaClient;
+/** The client inside a transaction. */
+export type Transaction = Parameters<Parameters<PrismaClient["$transaction"]>[0]>[0];
+
+/** On globalThis, since a development server loads this file again and again. */
+const kept = globalThis as typeof globalThis & { tarlatanDatabase?: { readonly url: string; readonly client: PrismaClient } };
+
+/** The one client of this process, for DATABASE_URL. */
+export function database(): Database {
+  const url = process.env.DATABASE_URL;
+  if (!url) throw new Error("DATABASE_URL is not set.");
+  if (kept.tarlatanDatabase?.url !== url) {
+    kept.tarlatanDatabase = { url, client: new PrismaClient({ adapter: new PrismaPg({ connectionString: url }) }) };
+  }
+  return kept.tarlatanDatabase.client;
+}
+
+/** Closes the client, so that a command may end. */
+export async function closeDatabase(): Promise<void> {
+  const open = kept.tarlatanDatabase;
+  kept.tarlatanDatabase = undefined;
+  await open?.client.$disconnect();
+}
