@@ -1,0 +1,59 @@
+import { Worker } from "node:worker_threads";
+import type { LevellingAnswer, LevellingProblem, Measures } from "#lib/levelling/problem";
+
+export interface ThreadOptions {
+  readonly seed: number;
+  /** Rounds of the search after which it ends. */
+  readonly rounds: number;
+  /** Time after which it ends, at the end of its round. */
+  readonly seconds: number;
+  /** Told now and then, at most ten times a second. */
+  readonly onProgress?: (round: number, best: Measures) => void;
+  /** Ends the search early; the best plan so far is the answer all the same. */
+  readonly signal?: AbortSignal;
+}
+
+/** What the thread is given. */
+export interface ThreadOrder {
+  readonly problem: LevellingProblem;
+  readonly seed: number;
+  readonly rounds: number;
+  /** One integer: 1 asks the search to stop. */
+  readonly stop: SharedArrayBuffer;
+}
+
+export type ThreadMessage =
+  | { readonly kind: "round"; readonly round: number; readonly best: Measures }
+  | { readonly kind: "answer"; readonly answer: LevellingAnswer };
+
+/**
+ * Levels in a thread of its own, so that whoever asks stays awake, and stops on rounds, time or the signal, keeping the best plan.
+ * @throws what the thread throws: a defect
+ */
+export function levelInThread(problem: LevellingProblem, options: ThreadOptions): Promise<LevellingAnswer> {
+  const stop = new SharedArrayBuffer(4);
+  const ask = () => void Atomics.store(new Int32Array(stop), 0, 1);
+  const order: ThreadOrder = { problem, seed: options.seed, rounds: options.rounds, stop };
+  const worker = startThread(order);
+  const timer = setTimeout(ask, options.seconds * 1000);
+  options.signal?.addEventListener("abort", ask);
+  if (options.signal?.aborted) ask();
+  return new Promise<LevellingAnswer>((done, fail) => {
+    worker.on("message", (message: ThreadMessage) => {
+      if (message.kind === "answer") done(message.answer);
+      else options.onProgress?.(message.round, message.best);
+    });
+    worker.once("error", fail);
+    worker.once("exit", (code) => fail(new Error(`The levelling thread ended without an answer (exit code ${code}).`)));
+  }).finally(() => {
+    clearTimeout(timer);
+    options.signal?.removeEventListener("abort", ask);
+  });
+}
+
+/** Bundled, the thread's file lies beside this one; in development and in tests it is read as TypeScript. */
+function startThread(workerData: ThreadOrder): Worker {
+  const here = import.meta.url;
+  if (here.endsWith(".mjs")) return new Worker(new URL("./levelThread.mjs", here), { workerData });
+  return new Worker(new URL("./levelThread.ts", here), { workerData, execArgv: ["--import", "tsx"] });
+}
