@@ -1,5 +1,7 @@
+import type { Source } from "#lib/casting/wardrobe";
 import type { Skill } from "#lib/labour/skills";
 import type { MaterialKind, Measure } from "#lib/materials/material";
+import type { Measurement } from "#lib/measurements/measurement";
 
 /** Words in both usages of the trade. */
 export interface BothWords {
@@ -18,6 +20,8 @@ export interface Construction {
   /** What the figures come from, and which are common practice. */
   readonly source: string;
   readonly cautions: readonly string[];
+  /** The body its figures were set for: used for a preview, and with a note when neither the wearer nor the size group has a measurement. */
+  readonly medianBody: Readonly<Partial<Record<Measurement, string>>>;
   readonly parameters: readonly Parameter[];
   /** The layer table of a net skirt, lowest first; empty for anything else. */
   readonly layers: readonly NetLayer[];
@@ -37,16 +41,27 @@ export type Parameter = { readonly code: string; readonly label: BothWords } & (
   | { readonly kind: "yes-no"; readonly value: boolean }
 );
 
-/** One layer of net: everything about its cloth is computed from these. */
+/**
+ * One row of the layer table: everything about its cloth is computed from these. All but `net` are formulas, so that a row may follow the
+ * parameters; `layer` is the layer's own number, 1 the lowest, and a row may stand for several alike.
+ */
 export interface NetLayer {
+  /** How many layers this row stands for; a count. */
+  readonly count: string;
+  /** A length. */
   readonly depth: string;
   /** Gathered length as a ratio of the line it is sewn to. */
-  readonly fullness: number;
+  readonly fullness: string;
+  /** The line it is sewn to; a length. */
+  readonly seam: string;
+  /** Where its row leaves the knickers, below the basque line; a length. */
+  readonly drop: string;
   /** Material role (see needs) of its net. */
   readonly net: string;
-  /** Part of the depth that is dyed: none, whole, or the edge only. */
-  readonly dyed: "none" | "whole" | "edge";
-  readonly casing: boolean;
+  /** Part of the depth that is dyed: "none", "whole", or the "edge" only. */
+  readonly dyed: string;
+  /** Whether it carries the casing of the hoop; yes or no. */
+  readonly casing: string;
 }
 
 export interface Driver {
@@ -91,8 +106,10 @@ export interface Operation {
   readonly pauses: boolean;
   /** Straining work: longest run and the rest after it, in minutes; null when not. */
   readonly straining: { readonly run: number; readonly rest: number } | null;
-  /** Formula over the parameters; the operation falls away when it is 0. Empty: always. */
+  /** A yes or no over parameters and drivers; without it the operation falls away, and who waited for it waits for what it waited for. Empty: always. */
   readonly when: string;
+  /** Sources of a garment it is done for. */
+  readonly sources: readonly Source[];
 }
 
 export const FITTING_KINDS = ["measure", "toile", "first", "second", "final", "cover"] as const;
@@ -105,6 +122,7 @@ export interface ConstructionFitting {
   readonly minutes: number;
   readonly waitsFor: readonly Wait[];
   readonly when: string;
+  readonly sources: readonly Source[];
 }
 
 export interface NeedRule {
@@ -126,4 +144,5 @@ export interface NeedRule {
   /** Operation that first needs it. */
   readonly operation: string;
   readonly when: string;
+  readonly sources: readonly Source[];
 }
