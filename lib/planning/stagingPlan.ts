@@ -33,6 +33,8 @@ export type PlanNode = { readonly key: string } & (
   | { readonly kind: "operation"; readonly garments: readonly string[]; readonly operation: string }
   | { readonly kind: "fitting"; readonly garment: string; readonly fitting: string; readonly wearer: number }
   | { readonly kind: "approval"; readonly set: string }
+  /** All work on a garment is done: what its due date is set on. */
+  | { readonly kind: "finished"; readonly garment: string }
 );
 
 export interface PlannedTask {

@@ -1,0 +1,107 @@
+import { breakDown } from "#lib/breakdown/breakDown";
+import type { GarmentWork } from "#lib/breakdown/work";
+import { dayNumber, mondayOf } from "#lib/calendar/days";
+import { type DayNumber, MINUTES_PER_DAY, type PlainDate } from "#lib/calendar/plainDate";
+import { garmentsOf } from "#lib/casting/garments";
+import type { Garment } from "#lib/casting/wardrobe";
+import { workroomHours } from "#lib/labour/calendars";
+import { totalMinutes } from "#lib/labour/intervals";
+import { SKILLS } from "#lib/labour/skills";
+import type { Due, LevellingProblem } from "#lib/levelling/problem";
+import type { Staging } from "#lib/staging/staging";
+import type { Minutes } from "#lib/units/quantities";
+import { approvals } from "./approvals";
+import { type Axis, makeAxis, toAxis } from "./axis";
+import { earlyNotes } from "./earlyNotes";
+import { engineNode } from "./engineNodes";
+import { deliveries } from "./goods";
+import { type Graph, makeGraph } from "./graph";
+import { engineMachines, engineMakers, enginePerformers, engineRooms } from "./people";
+import type { Prepared } from "./prepared";
+
+/** Calendars run on so long after the last milestone, so that late work has a place and a cost. */
+const WEEKS_AFTER = 8;
+
+export interface PrepareOptions {
+  /** Day from which work is planned and goods are ordered. */
+  readonly today: PlainDate;
+}
+
+/** Breaks a staging down and states it as a problem for the engine. Work begins on `today`, or the production's first day if that is later. */
+export const prepare = (staging: Staging, options: PrepareOptions): Prepared => {
+  const garments = garmentsOf(staging);
+  return prepareWorks(staging, garments, breakDown(staging, garments), options);
+};
+
+/** The same for garments already broken down. */
+export const prepareWorks = (
+  staging: Staging,
+  garments: readonly Garment[],
+  works: readonly GarmentWork[],
+  { today }: PrepareOptions,
+): Prepared => {
+  const days = { from: Math.max(dayNumber(today), dayNumber(staging.production.starts)), to: lastDay(staging, today) + 7 * WEEKS_AFTER };
+  const dayZero = mondayOf(days.from);
+  const axis = makeAxis(dayZero, days.to, staging.production.zone);
+
+  const graph = makeGraph(garments, works, staging.sets);
+  const gates = approvals(garments, works, staging.sets, graph, workingDay(staging));
+  const nodes = [...graph.nodes, ...gates.nodes];
+  const goods = deliveries(staging, works, graph, today);
+  const startOf = (day: DayNumber) => toAxis(axis, day * MINUTES_PER_DAY);
+  const goodsThere = new Map(goods.deliveries.map(({ node, day }) => [node, startOf(dayNumber(day))]));
+
+  const machines = engineMachines(
+    staging,
+    works.flatMap((work) => work.operations.flatMap(({ machine }) => machine ?? [])),
+  );
+  const sources = {
+    garments: new Map(garments.map((garment) => [garment.number, garment])),
+    works: new Map(works.map((work) => [work.garment, work])),
+    batchOf: graph.batchOf,
+    machines,
+    performers: new Map(staging.performers.map(({ code }, at) => [code, at])),
+    release: (node: number) => Math.max(startOf(days.from), goodsThere.get(node) ?? 0),
+  };
+  const problem: LevellingProblem = {
+    skills: SKILLS,
+    makers: engineMakers(staging, axis, days),
+    machines,
+    rooms: engineRooms(staging, axis, days),
+    performers: enginePerformers(staging, axis, days),
+    nodes: nodes.map((node, at) => engineNode(node, at, sources)),
+    precedences: [...graph.precedences, ...gates.precedences],
+    dues: dues(staging, garments, graph, axis),
+    horizon: startOf(days.to),
+    week: { minutes: 7 * MINUTES_PER_DAY, offset: 0 },
+    current: null,
+  };
+  const notes = [...earlyNotes(staging, garments, works), ...goods.notes];
+  return { staging, garments, works, problem, nodes, dayZero, axis, today, deliveries: goods.deliveries, notes };
+};
+
+const lastDay = ({ milestones, production }: Staging, today: PlainDate): DayNumber =>
+  Math.max(dayNumber(today), dayNumber(production.starts), ...milestones.map(({ date }) => dayNumber(date)));
+
+/** Open minutes of the workroom on the fullest day of its week: what a working day of approval counts as. */
+const workingDay = ({ makers }: Staging): Minutes => {
+  const monday = mondayOf(0);
+  const open = (day: number) =>
+    totalMinutes(
+      workroomHours(
+        makers.map((maker) => ({ ...maker, starts: null, ends: null })),
+        [],
+        { from: monday + day, to: monday + day + 1 },
+      ),
+    );
+  return Math.max(...[0, 1, 2, 3, 4, 5, 6].map(open));
+};
+
+const dues = ({ milestones }: Staging, garments: readonly Garment[], graph: Graph, axis: Axis): Due[] =>
+  garments.flatMap(({ number, due, weight }) => {
+    const node = graph.finished(number);
+    const milestone = milestones.find(({ code }) => code === due);
+    if (node === undefined || !milestone) return [];
+    const at = toAxis(axis, dayNumber(milestone.date) * MINUTES_PER_DAY + milestone.at);
+    return [{ node, at, weight, label: `${number} for ${milestone.name}` }];
+  });
