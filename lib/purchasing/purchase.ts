@@ -23,8 +23,11 @@ export interface PurchaseLine {
   readonly gross: Quantity;
   /** Taken from lots on hand or on order. */
   readonly fromShelf: readonly { readonly lot: string; readonly quantity: Quantity }[];
+  /** Added so that the need is left after washing. */
+  readonly shrinkage: Quantity;
   /** Waste and spare added, by the material's own share. */
   readonly spare: Quantity;
+  /** Gross, shrinkage and spare, less what the shelf gives. */
   readonly toBuy: Quantity;
   readonly packs: number;
   readonly pack: Quantity;
@@ -43,15 +46,36 @@ export interface PurchaseList {
   /** By supplier, then order-by date, then material. */
   readonly lines: readonly PurchaseLine[];
   /** Materials nobody offers, with what is needed. */
-  readonly unoffered: readonly { readonly material: string; readonly toBuy: Quantity; readonly reasons: readonly LineReason[] }[];
+  readonly unoffered: readonly {
+    readonly material: string;
+    readonly toBuy: Quantity;
+    readonly reasons: readonly LineReason[];
+    /** Why it cannot be bought, as a sentence. */
+    readonly why: string;
+  }[];
+  /** Needs the shelf meets whole: nothing is bought for them. */
+  readonly covered: readonly CoveredNeed[];
   readonly total: MinorUnits;
+}
+
+/** Needs of one material and set that lots on hand or on order meet whole. */
+export interface CoveredNeed {
+  readonly material: string;
+  readonly name: string;
+  readonly measure: Measure;
+  readonly oneLotSet: string | null;
+  readonly gross: Quantity;
+  readonly fromShelf: readonly { readonly lot: string; readonly quantity: Quantity }[];
+  readonly reasons: readonly LineReason[];
 }
 
 /** Pieces laid out on rods, coils or the roll. */
 export interface CuttingPlan {
   readonly material: string;
   readonly set: string | null;
-  /** Length of one rod, coil or roll; null when cut from one long length. */
+  /** Lot on the shelf it is cut from; null: from what is bought. */
+  readonly lot: string | null;
+  /** Length of one rod, coil or roll, after washing; null when cut from one long length. */
   readonly stock: Length | null;
   readonly patterns: readonly CutPattern[];
   readonly used: Length;
@@ -68,6 +92,8 @@ export interface CutPattern {
     readonly label: string;
     readonly length: Length;
     readonly breadth: Length | null;
+    /** Row across the roll, 1-based within its stock; null for what has no breadth. Pieces of one row lie side by side. */
+    readonly row: number | null;
   }[];
   readonly offcut: Length;
 }

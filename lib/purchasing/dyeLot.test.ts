@@ -1,0 +1,37 @@
+import { describe, expect, it } from "vitest";
+import type { Lot } from "#lib/materials/material";
+import { lotOf, needOf, net, offerOf, production, worksOf, yards } from "./goods.fixture";
+import { purchaseList } from "./purchaseList";
+
+const herons = ["LM 52", "LM 53", "LM 54"].map((garment) => needOf(garment, net, yards(10), { oneLotSet: "HERONS" }));
+const bought = (lots: readonly Lot[], more = herons) =>
+  purchaseList({ materials: [net], offers: [offerOf(net, yards(50), 9600)], lots, production }, worksOf(more), () => null).purchase;
+
+describe("one dye lot for a set", () => {
+  it("takes a lot that covers the set whole", () => {
+    expect(bought([lotOf(net, "3311", yards(30))])).toMatchObject({
+      lines: [],
+      covered: [{ fromShelf: [{ lot: "3311", quantity: yards(30) }] }],
+    });
+  });
+
+  it("takes two bolts of one dye lot together", () => {
+    const lots = [lotOf(net, "A", yards(20), { dyeLot: "3311" }), lotOf(net, "B", yards(10), { dyeLot: "3311" })];
+    expect(bought(lots).lines).toEqual([]);
+  });
+
+  it("leaves a lot that does not, and says who would differ", () => {
+    const line = bought([lotOf(net, "3311", yards(19.6))]).lines[0]!;
+    expect(line.fromShelf).toEqual([]);
+    expect(line.toBuy).toBe(yards(30));
+    expect(line.warnings).toEqual([
+      "Dye lot 3311 is not used: it holds 19.6 yd of the 30 yd that HERONS needs in one dye lot; LM 53, LM 54 would differ.",
+    ]);
+  });
+
+  it("keeps the lot it leaves for garments that need not match", () => {
+    const purchase = bought([lotOf(net, "3311", yards(19.6))], [...herons, needOf("LM 60", net, yards(15))]);
+    expect(purchase.covered).toMatchObject([{ oneLotSet: null, fromShelf: [{ lot: "3311", quantity: yards(15) }] }]);
+    expect(purchase.lines).toMatchObject([{ oneLotSet: "HERONS", toBuy: yards(30) }]);
+  });
+});

@@ -1,0 +1,49 @@
+import { group } from "d3-array";
+import type { GarmentWork, Need } from "#lib/breakdown/work";
+import type { Material, Offer } from "#lib/materials/material";
+import type { Staging } from "#lib/staging/staging";
+import { shelfOf } from "#lib/stock/shelf";
+import { type Choice, choices } from "./choice";
+import { cutFromLot } from "./cutFrom";
+import { demandsOf } from "./demand";
+import { promise, type Supplied } from "./promise";
+import type { CuttingPlan } from "./purchase";
+
+/** How one material is had: from the shelf, and for the rest from whom. */
+export interface MaterialSupply {
+  readonly material: Material;
+  readonly supplied: readonly Supplied[];
+  /** Cheapest first; empty when nothing is left to buy or nobody sells it. */
+  readonly choices: readonly Choice[];
+  readonly offers: readonly Offer[];
+  /** Cutting plans of the lots it takes. */
+  readonly fromLots: readonly CuttingPlan[];
+}
+
+/**
+ * Where everything comes from, before any date is known: both the purchase list and the first days of cutting follow from this one answer,
+ * so that they cannot disagree.
+ */
+export const supplyOf = (
+  staging: Pick<Staging, "materials" | "offers" | "lots" | "production">,
+  works: readonly GarmentWork[],
+): { readonly supplies: readonly MaterialSupply[]; readonly unlisted: ReadonlyMap<string, readonly Need[]> } => {
+  const { demands, unlisted } = demandsOf(staging.materials, works);
+  const supplies = [...group(demands, (demand) => demand.material)].map(([material, alike]) => {
+    const offers = staging.offers.filter((offer) => offer.material === material.code);
+    const shelf = shelfOf(staging.lots.filter((lot) => lot.material === material.code));
+    const supplied = alike.map((demand) =>
+      promise(demand, shelf, (goods, lot, needs) => cutFromLot(goods, lot, needs, offers) !== null, staging.production.lengths),
+    );
+    const isShort = supplied.some((one) => one.toBuy.length > 0);
+    const taken = material.measure === "count" ? [] : shelf.filter((entry) => entry.needs.length > 0);
+    return {
+      material,
+      supplied,
+      choices: isShort ? choices(material, supplied, offers) : [],
+      offers,
+      fromLots: taken.flatMap((entry) => cutFromLot(material, entry.lot, entry.needs, offers) ?? []),
+    };
+  });
+  return { supplies, unlisted };
+};
