@@ -6,10 +6,9 @@
  * --create makes the database when the server has none of that name; --empty leaves the demonstration out.
  * Prints one line of JSON. Exit code 3 and one line on stderr: the server cannot be used.
  */
-import { runMigrations } from "graphile-worker";
 import { Client } from "pg";
 import { loadDemonstration } from "#prisma/demonstration/load";
-import { deploy } from "#prisma/migrate/deploy";
+import { deploy, MigrationRefused } from "#prisma/migrate/deploy";
 import { databaseTrouble } from "./databaseTrouble";
 
 const url = process.env.DATABASE_URL ?? "";
@@ -19,11 +18,10 @@ try {
   if (databaseTrouble(null, url)) throw null;
   await (flags.has("--create") ? createIfMissing() : check());
   const migrations = await deploy(url);
-  await runMigrations({ connectionString: url });
   const { loaded, users } = flags.has("--empty") ? { loaded: false, users: [] } : await loadDemonstration(url);
   console.log(JSON.stringify({ migrations, loaded, users }));
 } catch (error) {
-  const trouble = databaseTrouble(error, url);
+  const trouble = error instanceof MigrationRefused ? error.message : databaseTrouble(error, url);
   if (!trouble) throw error;
   console.error(trouble);
   process.exit(3);

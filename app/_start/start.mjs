@@ -35,6 +35,8 @@ async function start() {
   const database = await steps.run("Opening the database", () => openDatabase({ ...settings, signal }));
   undo.push(database.stop);
   const prepared = await steps.run("Preparing tables and data", () => prepareDatabase(database, { ...settings, signal }));
+  // Said at once: should the app then fail to start, they are not lost.
+  if (prepared.loaded) console.log(newUsers(prepared.users));
   const env = {
     ...process.env,
     DATABASE_URL: database.url,

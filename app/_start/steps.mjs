@@ -7,13 +7,13 @@ export class Steps {
     this.#write = write;
   }
 
-  /** Does a piece of work under a name, and gives what it gave. */
-  async run(name, work) {
+  /** Does a piece of work under a name, and gives what it gave. `tell` says more about the result on the same line. */
+  async run(name, work, tell = () => "") {
     this.#write(`${name} `.padEnd(44, "."));
     const begun = performance.now();
     try {
       const result = await work();
-      this.#write(` ${seconds(begun)}\n`);
+      this.#write(` ${seconds(begun).padStart(7)}  ${tell(result)}`.trimEnd().concat("\n"));
       return result;
     } catch (error) {
       this.#write(` failed after ${seconds(begun)}\n`);

@@ -8,8 +8,9 @@ export default defineConfig({
   test: {
     projects: [
       { extends: true, test: { name: "unit", include: ["lib/**/*.test.ts", "app/**/*.test.ts"] } },
+      { extends: true, test: { name: "architecture", include: ["tests/architecture/**/*.test.ts"] } },
       { extends: true, test: { name: "published", include: ["tests/published/**/*.test.ts"], testTimeout: 60_000 } },
-      { extends: true, test: { name: "seed", include: ["tests/seed/**/*.test.ts"], testTimeout: 60_000 } },
+      { extends: true, test: { name: "seed", include: ["tests/seed/**/*.test.ts", "tests/questions/**/*.test.ts"], testTimeout: 60_000 } },
       { extends: true, test: { name: "database", include: ["tests/database/**/*.test.ts"], testTimeout: 60_000, fileParallelism: false } },
     ],
   },

@@ -1,0 +1,57 @@
+import { join } from "node:path";
+import { capture } from "../run.mjs";
+import { guard, playwrightTally, vitestTally } from "./tally.mjs";
+
+const node = process.execPath;
+const bin = (path) => join("node_modules", path);
+
+/** Every check that `npm test` makes, in order: the quick ones first. `needs` names what must be there: a database server, built pages. */
+export const checks = [
+  tool("lint", "Style and slips of the pen", [
+    bin("@biomejs/biome/bin/biome"),
+    "check",
+    "--config-path=tests/config/lint.json",
+    "--error-on-warnings",
+    ".",
+  ]),
+  tool("types", "Types", [bin("typescript/bin/tsc"), "--noEmit", "-p", "."]),
+  tool("directions", "Directions of imports", ["tests/config/cruise.mjs"]),
+  tool("dead", "Dead code", [bin("knip/bin/knip.js"), "--config", "tests/config/knip.json"]),
+  vitest("architecture", "Sizes, names, paths"),
+  vitest("unit", "Unit tests"),
+  vitest("published", "Published checks"),
+  vitest("seed", "Stagings"),
+  { ...tool("drift", "Schema against migrations", ["--import", "tsx", "prisma/migrate/drift.ts"]), needs: ["database"] },
+  { ...vitest("database", "Tests on PostgreSQL"), needs: ["database", "bundle"] },
+  { ...playwright(), needs: ["bundle", "pages"] },
+];
+
+function tool(id, name, args) {
+  const run = async (context) => {
+    const { code, stdout, stderr } = await capture(node, args, context);
+    return guard(code, `${stdout}\n${stderr}`);
+  };
+  return { id, name, needs: [], run };
+}
+
+function vitest(id, name) {
+  const run = async (context) => {
+    const report = join(context.scratch, `${id}.json`);
+    const reporters = ["--reporter=dot", "--reporter=json", `--outputFile.json=${report}`];
+    const args = [bin("vitest/vitest.mjs"), "run", "--config", "tests/config/vitest.ts", "--project", id, ...reporters];
+    const { stdout, stderr } = await capture(node, args, context);
+    return vitestTally(report, `${stdout}\n${stderr}`);
+  };
+  return { id, name, needs: [], run };
+}
+
+function playwright() {
+  const run = async (context) => {
+    const report = join(context.scratch, "browser.json");
+    const env = { ...context.env, PLAYWRIGHT_JSON_OUTPUT_NAME: report };
+    const args = [bin("@playwright/test/cli.js"), "test", "--config", "tests/browser/support/playwright.config.ts", "--reporter=line,json"];
+    const { stdout, stderr } = await capture(node, args, { ...context, env });
+    return playwrightTally(report, `${stdout}\n${stderr}`);
+  };
+  return { id: "browser", name: "In a browser", run };
+}
