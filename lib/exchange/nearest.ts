@@ -1,0 +1,35 @@
+/** Fewest single-letter insertions, removals and changes from one word to the other (Levenshtein 1965). */
+const distance = (one: string, other: string): number => {
+  let above = Array.from({ length: other.length + 1 }, (_, column) => column);
+  for (let row = 1; row <= one.length; row++) {
+    const line = [row];
+    for (let column = 1; column <= other.length; column++) {
+      const change = (above[column - 1] ?? 0) + (one[row - 1] === other[column - 1] ? 0 : 1);
+      line.push(Math.min(change, (above[column] ?? 0) + 1, (line[column - 1] ?? 0) + 1));
+    }
+    above = line;
+  }
+  return above[other.length] ?? 0;
+};
+
+const LONGEST = 60;
+
+/** The known word a person most likely meant: at most a third of its letters off; null when none is near. First of equals. */
+export const nearest = (written: string, known: Iterable<string>): string | null => {
+  const word = written.toLowerCase();
+  if (word.length > LONGEST) return null;
+  let best: string | null = null;
+  let least = Math.max(1, Math.floor(word.length / 3)) + 1;
+  for (const each of known) {
+    if (Math.abs(each.length - word.length) >= least) continue;
+    const off = distance(word, each.toLowerCase());
+    if (off < least) [best, least] = [each, off];
+  }
+  return best;
+};
+
+/** `Did you mean "bodice"?`, or what else to do. */
+export const meant = (written: string, known: Iterable<string>, otherwise: string): string => {
+  const found = nearest(written, known);
+  return found === null ? otherwise : `Did you mean "${found}"? Otherwise: ${otherwise.charAt(0).toLowerCase()}${otherwise.slice(1)}`;
+};
