@@ -98,6 +98,8 @@ export interface ComputedLayer {
   readonly fullness: number;
   /** The line it is sewn to. */
   readonly seam: Length;
+  /** Role of its net among the needs, and the material that fills it. */
+  readonly net: string;
   readonly material: string;
   readonly cuttable: Length;
   /** Widths of the roll joined into the strip. */
