@@ -1,30 +1,8 @@
-import type { SOURCES } from "#lib/casting/wardrobe";
 import type { BothWords, FittingKind } from "#lib/constructions/construction";
-import type { Skill } from "#lib/labour/skills";
 import type { MilestoneKind } from "#lib/staging/staging";
 import { both } from "./bothWords";
 
 type Labels<K extends string> = Readonly<Record<K, BothWords>>;
-
-export const SKILL_LABELS: Labels<Skill> = {
-  net: both("Net and tutu"),
-  pattern: both("Pattern"),
-  boned: both("Boned bodice"),
-  tailoring: both("Tailoring"),
-  stretch: both("Stretch"),
-  hand: both("Hand finish"),
-  dye: both("Dye"),
-  millinery: both("Millinery"),
-  fit: both("Fitting"),
-};
-
-export const SOURCE_LABELS: Labels<(typeof SOURCES)[number]> = {
-  build: both("Make", "Build"),
-  pull: both("Pull from stock"),
-  alter: both("Alter"),
-  hire: both("Hire", "Rent"),
-  buy: both("Buy"),
-};
 
 export const MILESTONE_LABELS: Labels<MilestoneKind> = {
   measuring: both("Measuring"),

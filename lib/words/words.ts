@@ -1,6 +1,8 @@
 import type { BothWords } from "#lib/constructions/construction";
 import * as labels from "./labels";
 import { MEASUREMENT_LABELS } from "./measurements";
+import { SKILL_LABELS } from "./skills";
+import { SOURCE_LABELS } from "./sources";
 import { TRADE } from "./trade";
 
 export type Usage = "uk" | "us";
@@ -8,8 +10,8 @@ export type Usage = "uk" | "us";
 /** Every word a screen, list or file shows, in both usages: the one place they come from. */
 const ALL = {
   trade: TRADE,
-  skills: labels.SKILL_LABELS,
-  sources: labels.SOURCE_LABELS,
+  skills: SKILL_LABELS,
+  sources: SOURCE_LABELS,
   milestones: labels.MILESTONE_LABELS,
   fittings: labels.FITTING_LABELS,
   employment: labels.EMPLOYMENT_LABELS,

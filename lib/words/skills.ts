@@ -1,0 +1,18 @@
+import type { BothWords } from "#lib/constructions/construction";
+import type { Skill } from "#lib/labour/skills";
+import { both } from "./bothWords";
+
+export const SKILL_LABELS: Readonly<Record<Skill, BothWords>> = {
+  net: both("Net and tutu"),
+  pattern: both("Pattern"),
+  boned: both("Boned bodice"),
+  tailoring: both("Tailoring"),
+  stretch: both("Stretch"),
+  hand: both("Hand finish"),
+  dye: both("Dye"),
+  millinery: both("Millinery"),
+  fit: both("Fitting"),
+};
+
+/** Name of a skill as screens and lists show it. */
+export const skillName = (skill: Skill, usage: keyof BothWords): string => SKILL_LABELS[skill][usage];
