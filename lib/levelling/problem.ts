@@ -151,7 +151,8 @@ export interface Unplaced {
     | "performer never free"
     | "no room"
     | "waits for an unplaced one"
-    | "machine missing";
+    | "machine missing"
+    | "not in the kept plan";
   readonly detail: string;
 }
 

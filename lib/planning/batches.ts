@@ -40,7 +40,7 @@ export const batches = (garments: readonly Garment[], works: readonly GarmentWor
 /** Whether this is a prototype nobody has approved yet. */
 export const awaitsApproval = (garment: Garment, sets: readonly GarmentSet[]): boolean => {
   const set = sets.find((one) => one.code === garment.set);
-  return garment.prototype && set !== undefined && set.prototype && set.approvedOn === null;
+  return garment.prototype && set?.prototype === true && set.approvedOn === null;
 };
 
 const portions = (members: readonly Member[]): Batch[] => {

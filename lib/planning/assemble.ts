@@ -1,0 +1,51 @@
+import type { Need } from "#lib/breakdown/work";
+import { plainDate } from "#lib/calendar/days";
+import { MINUTES_PER_DAY, type PlainDate } from "#lib/calendar/plainDate";
+import type { LevellingAnswer } from "#lib/levelling/problem";
+import { purchaseList } from "#lib/purchasing/purchaseList";
+import { toWall } from "./axis";
+import { garmentStates } from "./garmentStates";
+import { lateNotes } from "./lateNotes";
+import { loadOf } from "./load";
+import { plannedFittings, plannedTasks } from "./planned";
+import type { Prepared } from "./prepared";
+import type { StagingPlan } from "./stagingPlan";
+import { summaryOf } from "./summary";
+
+/** A chosen plan back in the words and dates of the wardrobe, with what must be bought for it. */
+export const assemble = (prepared: Prepared, answer: LevellingAnswer): StagingPlan => {
+  const { staging, garments, works, problem, nodes, dayZero } = prepared;
+  const tasks = plannedTasks(prepared, answer);
+  const fittings = plannedFittings(prepared, answer);
+  const states = garmentStates(prepared, answer);
+  const { purchase, cutting } = purchaseList(staging, works, firstCut(prepared, answer));
+  return {
+    staging,
+    garments,
+    works,
+    problem,
+    answer,
+    dayZero,
+    nodes,
+    tasks,
+    fittings,
+    garmentStates: states,
+    load: loadOf(prepared, answer),
+    purchase,
+    cutting,
+    notes: [...lateNotes(prepared, answer, states, purchase), ...prepared.notes],
+    summary: summaryOf(prepared, answer, { tasks, fittings, garmentStates: states, purchase }),
+  };
+};
+
+/** First day of the operation that needs it; null when the plan has no place for that. */
+const firstCut = ({ nodes, axis }: Prepared, { plan }: LevellingAnswer) => {
+  const days = new Map<string, PlainDate>();
+  for (const [at, node] of nodes.entries()) {
+    const placed = plan.placed[at];
+    if (node.kind !== "operation" || !placed) continue;
+    const day = plainDate(Math.floor(toWall(axis, placed.start) / MINUTES_PER_DAY));
+    for (const garment of node.garments) days.set(JSON.stringify([garment, node.operation]), day);
+  }
+  return ({ garment, operation }: Need): PlainDate | null => days.get(JSON.stringify([garment, operation])) ?? null;
+};

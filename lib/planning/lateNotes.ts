@@ -1,0 +1,61 @@
+import type { LevellingAnswer } from "#lib/levelling/problem";
+import type { PurchaseList } from "#lib/purchasing/purchase";
+import { showHours } from "#lib/units/hours";
+import { namesOf } from "./names";
+import type { Prepared } from "./prepared";
+import type { GarmentState, PlanNote } from "./stagingPlan";
+import { reasonsOf } from "./why";
+
+/** What the plan makes known: late garments with their causes, work without a place, orders that come too late. */
+export const lateNotes = (
+  prepared: Prepared,
+  answer: LevellingAnswer,
+  states: readonly GarmentState[],
+  purchase: PurchaseList,
+): PlanNote[] => [...lateGarments(prepared, answer, states), ...unplaced(prepared, answer), ...orders(purchase, prepared.today)];
+
+const lateGarments = (prepared: Prepared, answer: LevellingAnswer, states: readonly GarmentState[]): PlanNote[] =>
+  states
+    .filter(({ minutesLate }) => minutesLate > 0)
+    .map(({ garment, daysLate, minutesLate, why }) => {
+      const node = prepared.nodes.findIndex((one) => one.kind === "finished" && one.garment === garment);
+      const due = prepared.problem.dues.findIndex((one) => one.node === node);
+      const [first] = reasonsOf(prepared, answer.late.find((chain) => chain.due === due)?.links ?? []);
+      const late = daysLate > 0 ? `${daysLate} working ${daysLate === 1 ? "day" : "days"}` : showHours(minutesLate);
+      return { kind: "late", about: garment, text: `${late} late. ${why.join(" ")}`.trim(), mend: first?.mend ?? "" };
+    });
+
+const MEND = {
+  "no one has the skill": "Give a maker the skill in makers.csv, or send the work out.",
+  "no time left in the calendars": "Find more hours, or cut work.",
+  "performer never free": "Add time for fittings to calls.csv.",
+  "no room": "Add a fitting room to machines.csv.",
+  "waits for an unplaced one": "Mend what it waits for.",
+  "machine missing": "Add the machine to machines.csv.",
+  "not in the kept plan": "Level again: the production has changed since.",
+} as const;
+
+const unplaced = (prepared: Prepared, { plan }: LevellingAnswer): PlanNote[] => {
+  const names = namesOf(prepared);
+  return plan.unplaced.map(({ node, reason, detail }) => ({
+    kind: "unplaced",
+    about: names.node(node),
+    text: `Not placed: ${reason}${detail === "" ? "" : ` (${detail})`}.`,
+    mend: MEND[reason],
+  }));
+};
+
+const orders = ({ lines }: PurchaseList, today: string): PlanNote[] =>
+  lines.flatMap(({ material, name, supplier, orderBy, warnings }): PlanNote[] => [
+    ...(orderBy !== null && orderBy < today
+      ? [
+          {
+            kind: "purchase",
+            about: material,
+            text: `${name} from ${supplier} ought to have been ordered by ${orderBy}.`,
+            mend: "Ask for a quicker delivery.",
+          } as const,
+        ]
+      : []),
+    ...warnings.map((text) => ({ kind: "purchase", about: material, text, mend: "" }) as const),
+  ]);

@@ -1,0 +1,78 @@
+import type { GarmentWork } from "#lib/breakdown/work";
+import { shared, totalMinutes } from "#lib/labour/intervals";
+import type { Interval, LevellingAnswer } from "#lib/levelling/problem";
+import { toWall } from "./axis";
+import type { Prepared } from "./prepared";
+import type { PlannedFitting, PlannedTask } from "./stagingPlan";
+
+/** Every operation with who does it and when, in node order. */
+export const plannedTasks = (prepared: Prepared, { plan }: LevellingAnswer): PlannedTask[] => {
+  const { staging, problem, axis } = prepared;
+  const works = worksByGarment(prepared);
+  return prepared.nodes.flatMap((node, at): PlannedTask[] => {
+    if (node.kind !== "operation") return [];
+    const operation = works.get(node.garments[0]!)!.operations.find(({ code }) => code === node.operation)!;
+    const placed = plan.placed[at] ?? null;
+    const maker = placed?.makers[0]?.maker ?? null;
+    return [
+      {
+        node: at,
+        key: node.key,
+        garments: node.garments,
+        operation: node.operation,
+        name: operation.name[staging.production.words],
+        skill: operation.skill,
+        machine: operation.machine,
+        minutes: problem.nodes[at]!.minutes,
+        maker: maker === null ? null : problem.makers[maker]!.id,
+        start: placed && toWall(axis, placed.start),
+        end: placed && toWall(axis, placed.end),
+        stretches: (placed?.stretches ?? []).map(({ start, end }) => ({ start: toWall(axis, start), end: toWall(axis, end) })),
+        overtimeMinutes: placed && maker !== null ? overtimeOf(prepared, maker, placed.stretches) : 0,
+      },
+    ];
+  });
+};
+
+/** Clock minutes of overtime in the work of a maker. */
+export const overtimeOf = ({ problem }: Prepared, maker: number, stretches: readonly Interval[]): number =>
+  totalMinutes(
+    shared(
+      stretches,
+      problem.makers[maker]!.calendar.filter(({ overtime }) => overtime),
+    ),
+  );
+
+/** Every fitting of a named performer, in node order. */
+export const plannedFittings = (prepared: Prepared, { plan }: LevellingAnswer): PlannedFitting[] => {
+  const { staging, problem, axis } = prepared;
+  const works = worksByGarment(prepared);
+  const visits = plan.visits
+    .map((visit, index) => ({ visit, index }))
+    .sort((a, b) => a.visit.start - b.visit.start || a.visit.performer - b.visit.performer || a.index - b.index);
+  return prepared.nodes.flatMap((node, at): PlannedFitting[] => {
+    const engine = problem.nodes[at]!;
+    if (node.kind !== "fitting" || engine.kind !== "fitting") return [];
+    const fitting = works.get(node.garment)!.fittings.find(({ code, wearer }) => code === node.fitting && wearer === node.wearer)!;
+    const placed = plan.placed[at] ?? null;
+    const number = visits.findIndex(({ visit }) => visit.fittings.includes(at));
+    const visit = visits[number]?.visit;
+    return [
+      {
+        node: at,
+        garment: node.garment,
+        fitting: node.fitting,
+        name: fitting.name[staging.production.words],
+        performer: problem.performers[engine.performer]!.id,
+        minutes: engine.minutes,
+        fitter: visit ? problem.makers[visit.fitter]!.id : null,
+        room: visit ? problem.rooms[visit.room]!.id : null,
+        start: placed && toWall(axis, placed.start),
+        end: placed && toWall(axis, placed.end),
+        visit: visit ? number + 1 : null,
+      },
+    ];
+  });
+};
+
+const worksByGarment = ({ works }: Prepared): ReadonlyMap<string, GarmentWork> => new Map(works.map((work) => [work.garment, work]));
