@@ -1,0 +1,93 @@
+import type { Fault } from "#lib/exchange/fault";
+import { failed, ok, type Result } from "#lib/result";
+import type { Production, Staging } from "#lib/staging/staging";
+import { writeAuditIn } from "../audit";
+import type { AuthorizedCompany } from "../authorized";
+import { database, type Transaction } from "../client";
+import { databaseDate } from "../plainDates";
+import { dropCasting, saveCasting } from "./saveCasting";
+import { changedVersions, saveConstructions } from "./saveConstructions";
+import { saveMaterials } from "./saveMaterials";
+import { savePeople } from "./savePeople";
+import { saveWardrobe } from "./saveWardrobe";
+import { saveWorkroom } from "./saveWorkroom";
+import type { Saving } from "./saving";
+
+export interface SavedStaging {
+  readonly productionId: string;
+  readonly workroomId: string;
+  readonly inputRevision: number;
+  /** False when a production with the code was there and now is as the staging says. */
+  readonly created: boolean;
+}
+
+/**
+ * Keeps a staging that was checked: inserts the production, or makes the one with its code equal to it, in one transaction.
+ * Rows with the same code keep their ids. Fails, having written nothing, when a kept version of a construction would change.
+ *
+ * @param user who did it, a member of the company; null for the command line.
+ */
+export async function saveStaging(
+  company: AuthorizedCompany,
+  user: string | null,
+  staging: Staging,
+): Promise<Result<SavedStaging, readonly Fault[]>> {
+  return database().$transaction(
+    async (tx) => {
+      // One save at a time in a company: what is missing is judged against what is there.
+      await tx.$queryRaw`select id from company where id = ${company}::uuid for update`;
+      const faults = await changedVersions(tx, company, staging.constructions);
+      if (faults.length > 0) return failed(faults);
+      const { production, created } = await saveProduction(tx, company, staging.production);
+      // The registers are shared, so plans of the others are stale too.
+      const others = await tx.production.updateMany({
+        where: { companyId: company, id: { not: production.id } },
+        data: { inputRevision: { increment: 1 } },
+      });
+      const saving: Saving = {
+        tx,
+        companyId: company,
+        workroomId: production.workroomId,
+        productionId: production.id,
+        sole: others.count === 0,
+      };
+      await saveParts(saving, staging);
+      await writeAuditIn(tx, company, {
+        user,
+        production: production.id,
+        action: created ? "production added" : "production replaced",
+        subject: { table: "production", id: production.id },
+        detail: `${staging.production.title}: ${staging.pieces.length} pieces, ${staging.casting.length} places in casts`,
+      });
+      const { id: productionId, workroomId, inputRevision } = production;
+      return ok({ productionId, workroomId, inputRevision, created });
+    },
+    { timeout: 60_000, maxWait: 10_000 },
+  );
+}
+
+async function saveProduction(tx: Transaction, companyId: string, production: Production) {
+  const { workroom: room, starts, zone, ...rest } = production;
+  const where = { companyId_code: { companyId, code: room } };
+  const workroom = await tx.workroom.upsert({ where, create: { companyId, code: room, name: room, zone }, update: { zone } });
+  const values = { ...rest, workroomId: workroom.id, starts: databaseDate(starts) };
+  const key = { companyId, code: production.code };
+  const there = await tx.production.findUnique({ where: { companyId_code: key } });
+  const saved = there
+    ? await tx.production.update({
+        where: { id: there.id },
+        data: { ...values, inputRevision: { increment: 1 }, version: { increment: 1 } },
+      })
+    : await tx.production.create({ data: { companyId, ...values } });
+  return { production: saved, created: !there };
+}
+
+async function saveParts(saving: Saving, staging: Staging): Promise<void> {
+  const people = await savePeople(saving, staging);
+  await saveWorkroom(saving, staging);
+  const materials = await saveMaterials(saving, staging);
+  const constructions = await saveConstructions(saving, staging);
+  const casting = await saveCasting(saving, staging, people);
+  await saveWardrobe(saving, staging, { ...casting, constructions, materials });
+  await dropCasting(saving, staging);
+}

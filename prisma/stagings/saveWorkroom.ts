@@ -1,0 +1,97 @@
+import type { WeekHours } from "#lib/labour/workroom";
+import type { Staging } from "#lib/staging/staging";
+import { insertRows, upsertRows } from "../bulk";
+import { type Ids, need, needOrNull } from "../ids";
+import { idsByCode, retireMissing, type Saving } from "./saving";
+
+/** Makers with skills, hours and pace, absences, machines. */
+export async function saveWorkroom(saving: Saving, staging: Staging): Promise<void> {
+  const { tx, companyId, workroomId } = saving;
+  await upsertRows(
+    tx,
+    "Maker",
+    ["workroomId", "code"],
+    staging.makers.map((maker, position) => ({
+      companyId,
+      workroomId,
+      code: maker.code,
+      name: maker.name,
+      trade: maker.trade,
+      employment: maker.employment,
+      productive: maker.productive,
+      reservedMinutesPerWeek: maker.reservedMinutesPerWeek,
+      costPerHour: maker.costPerHour,
+      overtimeCostPerHour: maker.overtimeCostPerHour,
+      starts: maker.starts,
+      ends: maker.ends,
+      position,
+      retiredAt: null,
+      version: 1,
+    })),
+  );
+  const makers = idsByCode(await tx.maker.findMany({ where: { companyId, workroomId }, select: { id: true, code: true } }));
+  await upsertRows(
+    tx,
+    "Machine",
+    ["workroomId", "code"],
+    staging.machines.map((machine, position) => ({ companyId, workroomId, ...machine, position, retiredAt: null, version: 1 })),
+  );
+  await retireMissing(
+    saving,
+    "maker",
+    staging.makers.map((maker) => maker.code),
+  );
+  await retireMissing(
+    saving,
+    "machine",
+    staging.machines.map((machine) => machine.code),
+  );
+  await saveMakersParts(saving, staging, makers);
+  await saveAbsences(saving, staging, makers);
+}
+
+async function saveMakersParts({ tx, companyId }: Saving, staging: Staging, ids: Ids): Promise<void> {
+  const makerIds = staging.makers.map((maker) => need(ids, maker.code));
+  const replaced = { where: { companyId, makerId: { in: makerIds } } };
+  await tx.makerSkill.deleteMany(replaced);
+  await tx.makerHours.deleteMany(replaced);
+  await tx.makerPace.deleteMany(replaced);
+  const each = staging.makers.map((maker) => ({ maker, of: { companyId, makerId: need(ids, maker.code) } }));
+  const hours = (of: { companyId: string; makerId: string }, rows: readonly WeekHours[], overtime: boolean) =>
+    rows.map(({ weekday, from, to }, position) => ({ ...of, weekday, fromMinute: from, toMinute: to, overtime, position }));
+  await insertRows(
+    tx,
+    "MakerSkill",
+    each.flatMap(({ maker, of }) => Object.entries(maker.skills).map(([skill, pace]) => ({ ...of, skill, pace }))),
+  );
+  await insertRows(
+    tx,
+    "MakerHours",
+    each.flatMap(({ maker, of }) => [...hours(of, maker.hours, false), ...hours(of, maker.overtime, true)]),
+  );
+  await insertRows(
+    tx,
+    "MakerPace",
+    each.flatMap(({ maker, of }) => maker.paceFrom.map(({ date, pace }, position) => ({ ...of, date, pace, position }))),
+  );
+}
+
+/** The absences of a maker (or the closing days) that the staging lists replace those there were. */
+async function saveAbsences({ tx, companyId, workroomId, sole }: Saving, staging: Staging, ids: Ids): Promise<void> {
+  const absences = staging.absences.map((absence, position) => ({
+    companyId,
+    workroomId,
+    makerId: needOrNull(ids, absence.maker),
+    fromDate: absence.from,
+    toDate: absence.to,
+    fromMinute: absence.fromTime,
+    toMinute: absence.toTime,
+    reason: absence.reason,
+    position,
+  }));
+  const makerIds = absences.flatMap((absence) => absence.makerId ?? []);
+  const closed = absences.some((absence) => absence.makerId === null) ? [{ makerId: null }] : [];
+  const replaced = sole ? { companyId } : { companyId, workroomId, OR: [{ makerId: { in: makerIds } }, ...closed] };
+  await tx.absence.deleteMany({ where: replaced });
+  await insertRows(tx, "Absence", absences);
+}
