@@ -26,7 +26,7 @@ export async function bundle() {
     (path) => isGenerated(path) || isTest(path),
   );
   return unlessStamped(join(bundles, ".stamp"), hash, async () => {
-    const { build } = await import("esbuild");
+    const { build, stop } = await import("esbuild");
     await build({
       absWorkingDir: root,
       entryPoints: {
@@ -41,9 +41,11 @@ export async function bundle() {
       format: "esm",
       target: "node20",
       packages: "external",
+      alias: { "server-only": "./app/_start/nothing.mjs" },
       sourcemap: "linked",
       logLevel: "silent",
     });
+    await stop();
   });
 }
 

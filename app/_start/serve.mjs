@@ -10,9 +10,8 @@ const next = "node_modules/next/dist/bin/next";
 export async function serve({ host, port, dev, logs, env, signal }) {
   const own = { ...env, NODE_ENV: dev ? "development" : "production", NEXT_TELEMETRY_DISABLED: "1" };
   const file = (name) => (dev ? null : join(logs, `${name}.log`));
-  const jobs = dev ? ["--import", "tsx", "app/_worker/main.ts"] : [join(bundles, "worker.mjs")];
   const services = [
-    startService("job process", jobs, { env: own, logFile: file("worker") }),
+    startService("job process", [join(bundles, "worker.mjs")], { env: own, logFile: file("worker") }),
     startService("web server", [next, dev ? "dev" : "start", "--port", String(port), "--hostname", host], {
       env: own,
       logFile: file("web"),

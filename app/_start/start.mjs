@@ -31,12 +31,12 @@ async function start() {
   await steps.run("Installing packages", () => install(signal));
   await steps.run("Making the database client", () => generate(signal));
   await steps.run("Bundling the job process", () => bundle());
-  if (!settings.dev) await steps.run("Building the pages", () => buildPages(signal));
   const database = await steps.run("Opening the database", () => openDatabase({ ...settings, signal }));
   undo.push(database.stop);
   const prepared = await steps.run("Preparing tables and data", () => prepareDatabase(database, { ...settings, signal }));
-  // Said at once: should the app then fail to start, they are not lost.
+  // Said at once: should the build or the start then fail, they are not lost.
   if (prepared.loaded) console.log(newUsers(prepared.users));
+  if (!settings.dev) await steps.run("Building the pages", () => buildPages(signal));
   const env = {
     ...process.env,
     DATABASE_URL: database.url,

@@ -5,6 +5,7 @@ process.env.TZ = "Asia/Kathmandu";
 
 export default defineConfig({
   root: new URL("../..", import.meta.url).pathname,
+  resolve: { alias: { "server-only": new URL("../../app/_start/nothing.mjs", import.meta.url).pathname } },
   test: {
     projects: [
       { extends: true, test: { name: "unit", include: ["lib/**/*.test.ts", "app/**/*.test.ts"] } },

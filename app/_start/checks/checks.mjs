@@ -14,7 +14,7 @@ export const checks = [
     "--error-on-warnings",
     ".",
   ]),
-  tool("types", "Types", [bin("typescript/bin/tsc"), "--noEmit", "-p", "."]),
+  tool("types", "Types", [bin("typescript/bin/tsc"), "--noEmit", "-p", "tests/config/types.json"], [bin("next/dist/bin/next"), "typegen"]),
   tool("directions", "Directions of imports", ["tests/config/cruise.mjs"]),
   tool("dead", "Dead code", [bin("knip/bin/knip.js"), "--config", "tests/config/knip.json"]),
   vitest("architecture", "Sizes, names, paths"),
@@ -26,9 +26,11 @@ export const checks = [
   { ...playwright(), needs: ["bundle", "pages"] },
 ];
 
-function tool(id, name, args) {
+/** A tool that says by its exit code whether all is well; `first` is run before it. */
+function tool(id, name, args, first) {
   const run = async (context) => {
-    const { code, stdout, stderr } = await capture(node, args, context);
+    const before = first ? await capture(node, first, context) : { code: 0, stdout: "", stderr: "" };
+    const { code, stdout, stderr } = before.code === 0 ? await capture(node, args, context) : before;
     return guard(code, `${stdout}\n${stderr}`);
   };
   return { id, name, needs: [], run };

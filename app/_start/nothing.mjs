@@ -1,0 +1,1 @@
+// Stands in for the marker package "server-only", which exists inside the web framework alone.

@@ -1,0 +1,61 @@
+import type { Logger } from "pino";
+import { checkPlan } from "#lib/levelling/checker/checkPlan";
+import { prepare } from "#lib/planning/prepare";
+import { storePlan } from "#lib/planning/restore";
+import { type AuthorizedCompany, authorizeCompany } from "#prisma/authorized";
+import { publishPlan } from "#prisma/plans/publish";
+import { failRun, finishRun, type LevelJob, latestRun, type Run, takeUpRun } from "#prisma/plans/runs";
+import { savePlan } from "#prisma/plans/save";
+import { loadStaging } from "#prisma/stagings/load";
+import { todayIn } from "../_data/today";
+import { levelInThread } from "./levelInThread";
+import { reportWhile } from "./reportWhile";
+
+/** A search ends after this, whatever the rounds asked for. */
+const LONGEST_SECONDS = 60;
+
+export interface JobContext {
+  /** Aborted when the process is to end. */
+  readonly signal: AbortSignal;
+  readonly log: Logger;
+}
+
+/**
+ * Does one levelling: loads the production, searches, has the plan judged, keeps and publishes it. Whatever happens, the run says how
+ * it ended.
+ */
+export async function levelProduction(job: LevelJob, context: JobContext): Promise<void> {
+  // The job was put into the queue by a request that had passed the gate for this company.
+  const company = authorizeCompany(job.companyId);
+  if (!(await takeUpRun(company, job.runId))) return;
+  try {
+    const run = await latestRun(company, job.productionCode);
+    const trouble = run?.id === job.runId ? await levelRun(company, job, run, context) : "Another levelling was asked for since.";
+    if (trouble) await failRun(company, job.runId, trouble);
+  } catch (error) {
+    await failRun(company, job.runId, "Levelling broke off: this is a defect of the program. The log of the job process has the details.");
+    throw error;
+  }
+}
+
+/** @returns null when a plan was kept, else a sentence that says why not */
+async function levelRun(company: AuthorizedCompany, job: LevelJob, run: Run, { signal, log }: JobContext): Promise<string | null> {
+  const loaded = await loadStaging(company, job.productionCode);
+  if (!loaded) return "The production is no longer there.";
+  const { staging, workroomId, productionId, inputRevision } = loaded;
+  const prepared = prepare(staging, { today: todayIn(staging.production.zone) });
+  const answer = await reportWhile(company, run.id, signal, ({ stop, onProgress }) =>
+    levelInThread(prepared.problem, { seed: run.seed, rounds: run.rounds, seconds: LONGEST_SECONDS, signal: stop, onProgress }),
+  );
+  const faults = checkPlan(prepared.problem, answer.plan);
+  if (faults.length > 0) {
+    log.error({ runId: run.id, faults }, "an illegal plan");
+    return `The plan found breaks a rule and was not kept; this is a defect of the program: ${faults[0]}`;
+  }
+  const name = `Levelled with seed ${answer.seed}, ${answer.rounds} rounds`;
+  const planId = await savePlan(company, { workroomId, productionId, user: null, name }, storePlan(prepared, answer, inputRevision));
+  await publishPlan(company, null, planId);
+  await finishRun(company, run.id, planId);
+  log.info({ runId: run.id, planId, rounds: answer.rounds, schedules: answer.schedules }, "levelled");
+  return null;
+}
