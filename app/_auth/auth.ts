@@ -2,7 +2,7 @@ import "server-only";
 import { betterAuth } from "better-auth";
 import { prismaAdapter } from "better-auth/adapters/prisma";
 import { nextCookies } from "better-auth/next-js";
-import { prisma } from "#prisma/client";
+import { database } from "#prisma/client";
 import { signingSecret } from "./secret";
 
 const DAY = 86_400;
@@ -10,7 +10,7 @@ const DAY = 86_400;
 const build = () =>
   betterAuth({
     secret: signingSecret(process.env.BETTER_AUTH_SECRET),
-    database: prismaAdapter(prisma(), { provider: "postgresql" }),
+    database: prismaAdapter(database(), { provider: "postgresql" }),
     emailAndPassword: { enabled: true, minPasswordLength: 10, maxPasswordLength: 200 },
     session: { expiresIn: 14 * DAY, updateAge: DAY },
     advanced: { cookiePrefix: "tarlatan" },

@@ -1,4 +1,5 @@
 import "server-only";
+import { redirect } from "next/navigation";
 import type { z } from "zod";
 import { writeAudit } from "#prisma/audit";
 import { type Act, may } from "./may";
@@ -10,8 +11,8 @@ export type Action = (before: Outcome | null, form: FormData) => Promise<Outcome
 interface MemberAction<Input extends z.ZodType> {
   readonly act: Act;
   readonly input: Input;
-  /** What the audit calls it. */
-  readonly name: string;
+  /** What the audit calls it; null where the repository writes it down in the transaction that does it. */
+  readonly name: string | null;
   readonly run: (member: Member, input: z.output<Input>) => Promise<Outcome>;
 }
 
@@ -38,7 +39,8 @@ export const memberAction =
     if (!parsed.success) return { ...refused("Something is missing or cannot be read.", fieldsOf(parsed.error)), kept: keptOf(form) };
     const outcome = await run(member, parsed.data);
     if (!outcome.ok) return { ...outcome, kept: keptOf(form) };
-    await writeAudit(member.company, { user: member.user.id, action: name, detail: outcome.message });
+    if (name !== null) await writeAudit(member.company, { user: member.user.id, action: name, detail: outcome.message });
+    if (outcome.to) redirect(outcome.to);
     return outcome;
   };
 
@@ -55,5 +57,7 @@ export const openAction =
     const parsed = input.safeParse(read(form));
     if (!parsed.success) return { ...refused("Something is missing.", fieldsOf(parsed.error)), kept: keptOf(form) };
     const outcome = await run(parsed.data);
-    return outcome.ok ? outcome : { ...outcome, kept: keptOf(form) };
+    if (!outcome.ok) return { ...outcome, kept: keptOf(form) };
+    if (outcome.to) redirect(outcome.to);
+    return outcome;
   };

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { may, ROLES } from "./may";
+import { ROLES } from "#prisma/people/memberships";
+import { may } from "./may";
 
 describe("may", () => {
   it("keeps measurements from readers, buyers, designers and stage management", () => {

@@ -1,6 +1,4 @@
-/** The roles of a member, as the database names them. */
-export const ROLES = ["supervisor", "cutter", "maker", "buyer", "designer", "stage management", "reader"] as const;
-export type Role = (typeof ROLES)[number];
+import { type MembershipRole, ROLES } from "#prisma/people/memberships";
 
 /** What is kept behind the gate, and who may. */
 const MAY = {
@@ -8,14 +6,14 @@ const MAY = {
   read: ROLES,
   /** See a performer's measurements: personal data, for those who cut, make and fit. */
   measurements: ["supervisor", "cutter", "maker"],
-  /** See prices. */
+  /** See prices, and what is bought. */
   money: ["supervisor", "cutter", "buyer", "designer"],
   /** Level the workroom again, and stop it. */
   level: ["supervisor", "cutter"],
   /** Bring files in. */
   import: ["supervisor"],
-} as const satisfies Record<string, readonly Role[]>;
+} as const satisfies Record<string, readonly MembershipRole[]>;
 
 export type Act = keyof typeof MAY;
 
-export const may = (role: Role, act: Act): boolean => (MAY[act] as readonly Role[]).includes(role);
+export const may = (role: MembershipRole, act: Act): boolean => MAY[act].some((each) => each === role);

@@ -2,16 +2,13 @@ import "server-only";
 import { headers } from "next/headers";
 import { redirect } from "next/navigation";
 import { cache } from "react";
-import { type AuthorizedCompany, findMembership } from "#prisma/people/memberships";
+import { type FoundMembership, findMembership } from "#prisma/people/memberships";
 import { auth } from "../_auth/auth";
-import { type Act, may, type Role } from "./may";
+import { type Act, may } from "./may";
 
-/** Somebody who has come in, the company they belong to, and what they are there. `company` is only ever made here. */
-export interface Member {
+/** Somebody who has come in, the company they belong to, and what they are there. */
+export interface Member extends FoundMembership {
   readonly user: { readonly id: string; readonly name: string };
-  readonly company: AuthorizedCompany;
-  readonly companyName: string;
-  readonly role: Role;
 }
 
 /** The member of this request; null when nobody is signed in or the account belongs to no company. */

@@ -11,9 +11,10 @@ export interface Refusal {
 }
 
 /** How an action ended. */
-export type Outcome = { readonly ok: true; readonly message: string } | Refusal;
+export type Outcome = { readonly ok: true; readonly message: string; readonly to?: string } | Refusal;
 
-export const done = (message: string): Outcome => ({ ok: true, message });
+/** It went well; with `to`, on to another page. */
+export const done = (message: string, to?: string): Outcome => ({ ok: true, message, to });
 
 export const refused = (message: string, fields: Readonly<Record<string, string>> = {}): Refusal => ({
   ok: false,

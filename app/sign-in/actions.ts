@@ -2,12 +2,11 @@
 
 import { APIError } from "better-auth/api";
 import { headers } from "next/headers";
-import { redirect } from "next/navigation";
 import { z } from "zod";
 import { attempts } from "../_auth/attemptsHere";
 import { auth } from "../_auth/auth";
 import { memberAction, openAction } from "../_gate/action";
-import { refused } from "../_gate/outcome";
+import { done, refused } from "../_gate/outcome";
 
 export const signIn = openAction({
   input: z.object({
@@ -25,7 +24,7 @@ export const signIn = openAction({
       return refused("No one comes in with this e-mail and password. Look at both and try again.");
     }
     attempts.passed(email);
-    redirect("/");
+    return done("Come in.", "/");
   },
 });
 
@@ -35,6 +34,6 @@ export const signOut = memberAction({
   input: z.object({}),
   run: async () => {
     await auth().api.signOut({ headers: await headers() });
-    redirect("/sign-in");
+    return done("Signed out.", "/sign-in");
   },
 });

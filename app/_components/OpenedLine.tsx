@@ -1,0 +1,37 @@
+import styles from "./OpenedLine.module.css";
+
+/**
+ * A line of a table whose arithmetic unfolds beneath it. It opens without scripts: the row below is shown while the `details` in the
+ * first cell is open.
+ */
+export const OpenedLine = ({
+  name,
+  cells,
+  columns,
+  id,
+  children,
+}: {
+  readonly name: React.ReactNode;
+  /** The other cells. */
+  readonly cells: React.ReactNode;
+  /** How many cells the line has, the first one counted. */
+  readonly columns: number;
+  readonly id?: string;
+  readonly children: React.ReactNode;
+}) => (
+  <tbody className={styles.line} id={id}>
+    <tr>
+      <td className="name">
+        <details>
+          <summary>{name}</summary>
+        </details>
+      </td>
+      {cells}
+    </tr>
+    <tr className={styles.unfolded}>
+      <td colSpan={columns}>
+        <div className="pre">{children}</div>
+      </td>
+    </tr>
+  </tbody>
+);

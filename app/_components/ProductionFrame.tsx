@@ -1,0 +1,50 @@
+import { showDate } from "#lib/calendar/showDay";
+import { productionHref } from "../_data/address";
+import type { ProductionView } from "../_data/stagingPlan";
+import { may } from "../_gate/may";
+import type { Member } from "../_gate/member";
+import { Frame } from "./Frame";
+import { ProductionTape } from "./ProductionTape";
+import type { Room } from "./Rail";
+
+type RoomOf = "" | "/garments" | "/workroom" | "/purchase";
+
+const NAMES: readonly (readonly [RoomOf, string])[] = [
+  ["", "Overview"],
+  ["/garments", "Garments"],
+  ["/workroom", "Workroom"],
+  ["/purchase", "Cloth and buying"],
+];
+
+/** The frame of a production's rooms: only those there are, and only to whom they are open. */
+export const ProductionFrame = ({
+  member,
+  view,
+  room,
+  children,
+}: {
+  readonly member: Member;
+  readonly view: ProductionView;
+  readonly room: RoomOf;
+  readonly children: React.ReactNode;
+}) => {
+  const { production } = view.prepared.staging;
+  const base = productionHref(production.code);
+  const rooms: Room[] = NAMES.filter(([path]) => path !== "/purchase" || may(member.role, "money")).map(([path, name]) => ({
+    href: base + path,
+    name,
+  }));
+  if (may(member.role, "import")) rooms.push({ href: "/import", name: "Bring in files", end: true });
+  return (
+    <Frame
+      member={member}
+      heading={{ title: production.title, small: production.subtitle }}
+      rooms={rooms}
+      room={base + room}
+      tape={<ProductionTape staging={view.prepared.staging} today={view.today} thick={room === ""} />}
+      printed={showDate(view.today)}
+    >
+      {children}
+    </Frame>
+  );
+};

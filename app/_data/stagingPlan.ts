@@ -1,0 +1,57 @@
+import "server-only";
+import { cache } from "react";
+import type { PlainDate } from "#lib/calendar/plainDate";
+import { assemble } from "#lib/planning/assemble";
+import { prepare } from "#lib/planning/prepare";
+import type { Prepared } from "#lib/planning/prepared";
+import { restorePlan } from "#lib/planning/restore";
+import type { StagingPlan } from "#lib/planning/stagingPlan";
+import type { AuthorizedCompany } from "#prisma/authorized";
+import { loadCurrentPlan } from "#prisma/plans/load";
+import { listProductions } from "#prisma/stagings/list";
+import { loadStaging } from "#prisma/stagings/load";
+import { loadRevision } from "#prisma/stagings/revision";
+import { isSlugOf } from "./address";
+import { keepFew } from "./keepFew";
+import { todayIn } from "./today";
+
+/** A production as the pages show it. */
+export interface ProductionView {
+  readonly today: PlainDate;
+  readonly prepared: Prepared;
+  /** Null until the workroom has been levelled for the first time. */
+  readonly plan: StagingPlan | null;
+  /** When the plan was made; null without one. */
+  readonly levelledAt: Date | null;
+  /** The data have changed since the plan was levelled. */
+  readonly stale: boolean;
+}
+
+const KEPT = 8;
+const keep = keepFew<ProductionView | null>(KEPT);
+
+/**
+ * The production an address stands for, with everything computed from it; null when the company has none such. Computed once for each
+ * revision of the data, plan and day, and kept in this process.
+ */
+export const loadProduction = cache(async (company: AuthorizedCompany, part: string): Promise<ProductionView | null> => {
+  const code = (await listProductions(company)).find((production) => isSlugOf(part, production.code))?.code;
+  const revision = code === undefined ? null : await loadRevision(company, code);
+  if (code === undefined || !revision) return null;
+  const today = todayIn(revision.zone);
+  return keep(JSON.stringify([company, code, revision, today]), () => compute(company, code, today));
+});
+
+const compute = async (company: AuthorizedCompany, code: string, today: PlainDate): Promise<ProductionView | null> => {
+  const [loaded, kept] = await Promise.all([loadStaging(company, code), loadCurrentPlan(company, code)]);
+  if (!loaded) return null;
+  const prepared = prepare(loaded.staging, { today });
+  const plan = kept && assemble(prepared, restorePlan(prepared, kept.plan));
+  return {
+    today,
+    prepared,
+    plan,
+    levelledAt: kept?.createdAt ?? null,
+    stale: kept !== null && kept.plan.inputRevision !== loaded.inputRevision,
+  };
+};

@@ -1,0 +1,37 @@
+import type { DriverValue, GarmentWork } from "#lib/breakdown/work";
+import type { Production } from "#lib/staging/staging";
+import { showLength } from "#lib/units/showLength";
+import { OpenedLine } from "../../../../_components/OpenedLine";
+
+const value = (driver: DriverValue, production: Production): string => {
+  if (driver.unit === "length") return showLength(driver.value, production.lengths);
+  return driver.value.toLocaleString("en-GB", { maximumFractionDigits: 2 });
+};
+
+/** What its time and cloth depend on, each figure with its arithmetic. */
+export const Drivers = ({ work, production }: { readonly work: GarmentWork; readonly production: Production }) => (
+  <section aria-labelledby="drivers">
+    <h2 id="drivers">How it is made</h2>
+    <p className="cap">What its hours and its cloth are counted from. Open a line for the arithmetic.</p>
+    <table>
+      <thead>
+        <tr>
+          <th scope="col">Counted</th>
+          <th scope="col" className="num">
+            Comes to
+          </th>
+        </tr>
+      </thead>
+      {work.drivers.map((driver) => (
+        <OpenedLine
+          key={driver.code}
+          name={driver.label[production.words]}
+          columns={2}
+          cells={<td className="num b">{value(driver, production)}</td>}
+        >
+          {driver.arithmetic}
+        </OpenedLine>
+      ))}
+    </table>
+  </section>
+);

@@ -1,0 +1,63 @@
+import type { GarmentWork } from "#lib/breakdown/work";
+import { showWall } from "#lib/calendar/showDay";
+import type { Garment } from "#lib/casting/wardrobe";
+import type { StagingPlan } from "#lib/planning/stagingPlan";
+import type { Staging } from "#lib/staging/staging";
+import { State } from "../../../../_components/State";
+import { nameOfMaker } from "../../../../_data/names";
+import { wearerName } from "../../../../_data/wearers";
+
+/** Its fittings, in order, with the appointment each has in the plan. */
+export const Fittings = ({
+  garment,
+  work,
+  plan,
+  staging,
+}: {
+  readonly garment: Garment;
+  readonly work: GarmentWork;
+  readonly plan: StagingPlan | null;
+  readonly staging: Staging;
+}) => {
+  const appointment = (code: string, wearer: number) => {
+    const node = plan?.nodes.findIndex(
+      (each) => each.kind === "fitting" && each.garment === garment.number && each.fitting === code && each.wearer === wearer,
+    );
+    return plan?.fittings.find((fitting) => fitting.node === node);
+  };
+  return (
+    <section aria-labelledby="fittings">
+      <h2 id="fittings">Fittings</h2>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Fitting</th>
+            <th scope="col">Of</th>
+            <th scope="col">With</th>
+            <th scope="col" className="num">
+              When
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {work.fittings.map((fitting) => {
+            const kept = appointment(fitting.code, fitting.wearer);
+            const wearer = garment.wearers[fitting.wearer];
+            return (
+              <tr key={`${fitting.code} ${fitting.wearer}`}>
+                <th scope="row">
+                  {fitting.name[staging.production.words]} <span className="units">{fitting.minutes} min</span>
+                </th>
+                <td>{wearer && wearerName(wearer, staging)}</td>
+                <td>{kept && nameOfMaker(staging, kept.fitter)}</td>
+                <td className="num">
+                  {kept && (kept.start === null ? <State code="late">not placed</State> : <State code="fit">{showWall(kept.start)}</State>)}
+                </td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+    </section>
+  );
+};

@@ -1,0 +1,26 @@
+import type { GarmentWork } from "#lib/breakdown/work";
+
+const KINDS: Readonly<Record<GarmentWork["notes"][number]["kind"], string>> = {
+  measurement: "measurements",
+  parameter: "how it is made",
+  material: "cloth",
+  caution: "take care",
+};
+
+/** What a person must know of this garment. Measurements only for those who may see them. */
+export const GarmentNotes = ({ work, measurements }: { readonly work: GarmentWork; readonly measurements: boolean }) => {
+  const notes = work.notes.filter((note) => note.kind !== "measurement" || measurements);
+  return (
+    notes.length > 0 && (
+      <section aria-labelledby="notes">
+        <h2 id="notes">Notes</h2>
+        {notes.map((note) => (
+          <div key={`${note.kind} ${note.text}`} className="slip">
+            {note.text}
+            <span className="cap">{KINDS[note.kind]}</span>
+          </div>
+        ))}
+      </section>
+    )
+  );
+};

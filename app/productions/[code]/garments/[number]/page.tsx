@@ -1,0 +1,76 @@
+import type { Metadata } from "next";
+import { notFound } from "next/navigation";
+import { ProductionFrame } from "../../../../_components/ProductionFrame";
+import { SectionDrawing } from "../../../../_components/SectionDrawing";
+import { TaskGraph } from "../../../../_components/TaskGraph";
+import { isSlugOf } from "../../../../_data/address";
+import { requireProduction } from "../../../../_data/requireProduction";
+import type { ProductionView } from "../../../../_data/stagingPlan";
+import { may } from "../../../../_gate/may";
+import { Drivers } from "./Drivers";
+import { Fittings } from "./Fittings";
+import { GarmentHead } from "./GarmentHead";
+import { GarmentNotes } from "./GarmentNotes";
+import { Needs } from "./Needs";
+import { Tasks } from "./Tasks";
+import { Wearers } from "./Wearers";
+
+type Props = { readonly params: Promise<{ readonly code: string; readonly number: string }> };
+
+const find = (view: ProductionView, number: string) => {
+  const garment = view.prepared.garments.find((each) => isSlugOf(number, each.number));
+  if (!garment) notFound();
+  return { garment, work: view.prepared.works.find((each) => each.garment === garment.number) ?? null };
+};
+
+export const generateMetadata = async ({ params }: Props): Promise<Metadata> => {
+  const { code, number } = await params;
+  const { view } = await requireProduction("read", code);
+  const { garment } = find(view, number);
+  return { title: `${garment.number}, ${garment.name}` };
+};
+
+const GarmentPage = async ({ params }: Props) => {
+  const { code, number } = await params;
+  const { member, view } = await requireProduction("read", code);
+  const { garment, work } = find(view, number);
+  const { staging } = view.prepared;
+  const measurements = may(member.role, "measurements");
+  return (
+    <ProductionFrame member={member} view={view} room="/garments">
+      <GarmentHead garment={garment} work={work} view={view} />
+      <div className="cols">
+        {work && work.layers.length > 0 && (
+          <section className="board" aria-labelledby="section">
+            <h2 id="section">Section</h2>
+            <figure className="wide">
+              <SectionDrawing work={work} staging={staging} />
+            </figure>
+          </section>
+        )}
+        {work && work.drivers.length > 0 && <Drivers work={work} production={staging.production} />}
+      </div>
+      {work && work.operations.length > 0 ? (
+        <section className="part" aria-labelledby="tasks">
+          <header>
+            <h2 id="tasks">Tasks, and what waits for what</h2>
+          </header>
+          <figure className="wide">
+            <TaskGraph work={work} plan={view.plan} staging={staging} />
+          </figure>
+          <Tasks work={work} plan={view.plan} staging={staging} />
+        </section>
+      ) : (
+        <p className="part board">Nothing has to be made: it comes as it is.</p>
+      )}
+      <div className="cols part">
+        {work && <Needs work={work} staging={staging} />}
+        <Wearers garment={garment} staging={staging} measurements={measurements} />
+        {work && work.fittings.length > 0 && <Fittings garment={garment} work={work} plan={view.plan} staging={staging} />}
+        {work && <GarmentNotes work={work} measurements={measurements} />}
+      </div>
+    </ProductionFrame>
+  );
+};
+
+export default GarmentPage;

@@ -1,0 +1,24 @@
+import type { PlainDate } from "#lib/calendar/plainDate";
+import type { Minutes } from "#lib/units/quantities";
+
+export const GARMENT_STATES = ["late", "unplaced", "ready", "unlevelled"] as const;
+export type GarmentStateCode = (typeof GARMENT_STATES)[number];
+
+/** One garment as the list shows it: plain values, so that it may cross to the browser. */
+export interface GarmentRow {
+  readonly number: string;
+  readonly href: string;
+  readonly name: string;
+  readonly role: string;
+  readonly made: string;
+  readonly set: string;
+  readonly wearers: string;
+  readonly minutes: Minutes;
+  /** Null when it has no place in the plan, or there is no plan. */
+  readonly ready: PlainDate | null;
+  readonly due: PlainDate | null;
+  readonly state: GarmentStateCode;
+  readonly minutesLate: Minutes;
+  /** `2 working days after dress parade`, `in time` ... */
+  readonly said: string;
+}

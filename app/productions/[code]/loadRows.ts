@@ -1,0 +1,40 @@
+import type { PlainDate } from "#lib/calendar/plainDate";
+import { SKILLS, type Skill } from "#lib/labour/skills";
+import type { LoadCell } from "#lib/planning/stagingPlan";
+import type { Minutes } from "#lib/units/quantities";
+
+export interface Load {
+  readonly planned: Minutes;
+  readonly free: Minutes;
+  readonly over: Minutes;
+}
+
+export interface LoadRow extends Load {
+  readonly skill: Skill;
+  /** One for each week, null where the skill has neither work nor hours. */
+  readonly cells: readonly (Load | null)[];
+  readonly weeksOver: number;
+}
+
+export interface LoadRows extends Load {
+  readonly weeks: readonly PlainDate[];
+  /** In the order of the skills. */
+  readonly rows: readonly LoadRow[];
+}
+
+const sum = (cells: readonly (Load | null)[]): Load => ({
+  planned: cells.reduce((total, cell) => total + (cell?.planned ?? 0), 0),
+  free: cells.reduce((total, cell) => total + (cell?.free ?? 0), 0),
+  over: cells.reduce((total, cell) => total + (cell?.over ?? 0), 0),
+});
+
+/** The load of the workroom as a table: a row a skill, a column a week. Its totals are sums of its cells, so they add up. */
+export const loadRows = (load: readonly LoadCell[]): LoadRows => {
+  const bySkill = load.filter((cell) => cell.by === "skill");
+  const weeks = [...new Set(bySkill.map((cell) => cell.week))].sort();
+  const rows = SKILLS.map((skill) => {
+    const cells = weeks.map((week) => bySkill.find((cell) => cell.code === skill && cell.week === week) ?? null);
+    return { skill, cells, ...sum(cells), weeksOver: cells.filter((cell) => cell && cell.over > 0).length };
+  }).filter((row) => row.planned > 0 || row.free > 0);
+  return { weeks, rows, ...sum(rows) };
+};

@@ -1,0 +1,100 @@
+import type { PlainDate } from "#lib/calendar/plainDate";
+import { showDay } from "#lib/calendar/showDay";
+import type { StagingPlan } from "#lib/planning/stagingPlan";
+import type { PurchaseLine } from "#lib/purchasing/purchase";
+import { showMoney } from "#lib/units/money";
+import { OpenedLine } from "../../../_components/OpenedLine";
+import { State } from "../../../_components/State";
+import { plural } from "../../../_data/plural";
+import { showQuantity } from "../../../_data/quantity";
+import { Reasons } from "./Reasons";
+
+const OrderBy = ({ line, today }: { readonly line: PurchaseLine; readonly today: PlainDate }) => {
+  if (line.orderBy === null) return <span className="q">no day yet</span>;
+  if (line.orderBy < today) return <State code="late">was {showDay(line.orderBy)}</State>;
+  return line.orderBy === today ? <State code="wait">today</State> : showDay(line.orderBy);
+};
+
+/** One supplier's lines, each opened to its arithmetic and its garments, and what they come to. */
+export const Supplier = ({
+  supplier,
+  lines,
+  plan,
+  today,
+}: {
+  readonly supplier: string;
+  readonly lines: readonly PurchaseLine[];
+  readonly plan: StagingPlan;
+  readonly today: PlainDate;
+}) => {
+  const { currency, words, lengths } = plan.staging.production;
+  const money = (amount: number) => showMoney(amount, currency, words);
+  const total = lines.reduce((sum, line) => sum + line.cost, 0);
+  return (
+    <section className="part" aria-label={supplier}>
+      <header>
+        <h2>{supplier}</h2>
+      </header>
+      <table className="stack">
+        <thead>
+          <tr>
+            <th scope="col">Material</th>
+            <th scope="col" className="num">
+              To buy
+            </th>
+            <th scope="col" className="num">
+              As
+            </th>
+            <th scope="col" className="num">
+              Each
+            </th>
+            <th scope="col" className="num">
+              Together
+            </th>
+            <th scope="col" className="num">
+              Needed by
+            </th>
+            <th scope="col" className="num">
+              Order by
+            </th>
+          </tr>
+        </thead>
+        {lines.map((line) => (
+          <OpenedLine
+            key={`${line.material} ${line.oneLotSet}`}
+            columns={7}
+            name={
+              <>
+                <b>{line.name}</b> <span className="units">{line.colour}</span>
+              </>
+            }
+            cells={
+              <>
+                <td className="num b">{showQuantity(line.toBuy, line.measure, lengths)}</td>
+                <td className="num">
+                  {line.packs} × {showQuantity(line.pack, line.measure, lengths)}
+                </td>
+                <td className="num">{money(line.pricePerPack)}</td>
+                <td className="num b">{money(line.cost)}</td>
+                <td className="num">{line.neededBy && showDay(line.neededBy)}</td>
+                <td className="num">
+                  <OrderBy line={line} today={today} />
+                </td>
+              </>
+            }
+          >
+            <Reasons line={line} plan={plan} />
+          </OpenedLine>
+        ))}
+        <tbody>
+          <tr className="sum">
+            <th scope="row">{plural(lines.length, "line")}</th>
+            <td colSpan={3} />
+            <td className="num">{money(total)}</td>
+            <td colSpan={2} />
+          </tr>
+        </tbody>
+      </table>
+    </section>
+  );
+};

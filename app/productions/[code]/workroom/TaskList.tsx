@@ -1,0 +1,58 @@
+import { showWall } from "#lib/calendar/showDay";
+import type { PlannedTask, StagingPlan } from "#lib/planning/stagingPlan";
+import { showHours } from "#lib/units/hours";
+import { Swatch } from "../../../_components/Swatch";
+import { Woven } from "../../../_components/Woven";
+import { garmentHref } from "../../../_data/address";
+
+const byStart = (a: PlannedTask, b: PlannedTask): number => (a.start ?? 0) - (b.start ?? 0) || a.key.localeCompare(b.key);
+
+/** The timeline as tables: each maker's tasks in order of time. */
+export const TaskList = ({ plan }: { readonly plan: StagingPlan }) =>
+  plan.staging.makers.map((maker) => {
+    const tasks = plan.tasks.filter((task) => task.maker === maker.code && task.start !== null).toSorted(byStart);
+    return (
+      tasks.length > 0 && (
+        <section key={maker.code} className="part" aria-label={maker.name}>
+          <header>
+            <h3>{maker.name}</h3> <span className="cap">{maker.trade}</span>
+          </header>
+          <table className="stack">
+            <thead>
+              <tr>
+                <th scope="col">Task</th>
+                <th scope="col">Garments</th>
+                <th scope="col" className="num">
+                  Hours
+                </th>
+                <th scope="col" className="num">
+                  From
+                </th>
+                <th scope="col" className="num">
+                  To
+                </th>
+              </tr>
+            </thead>
+            <tbody>
+              {tasks.map((task) => (
+                <tr key={task.key}>
+                  <td className="name">
+                    <Swatch skill={task.skill} />
+                    {task.name}
+                  </td>
+                  <td>
+                    {task.garments.map((number) => (
+                      <Woven key={number} number={number} href={garmentHref(plan.staging.production.code, number)} />
+                    ))}
+                  </td>
+                  <td className="num">{showHours(task.minutes)}</td>
+                  <td className="num">{task.start !== null && showWall(task.start)}</td>
+                  <td className="num">{task.end !== null && showWall(task.end)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </section>
+      )
+    );
+  });

@@ -1,0 +1,67 @@
+import type { Metadata } from "next";
+import { latestRun } from "#prisma/plans/runs";
+import { ActionForm } from "../../../_components/ActionForm";
+import { ProductionFrame } from "../../../_components/ProductionFrame";
+import { WorkroomTimeline } from "../../../_components/WorkroomTimeline";
+import { requireProduction } from "../../../_data/requireProduction";
+import { may } from "../../../_gate/may";
+import { levelAgain } from "./actions";
+import { RunProgress } from "./RunProgress";
+import { runWords } from "./runWords";
+import { SkillKey } from "./SkillKey";
+import { TaskList } from "./TaskList";
+import { Unplaced } from "./Unplaced";
+import { WorkroomSentence } from "./WorkroomSentence";
+
+type Props = { readonly params: Promise<{ readonly code: string }> };
+
+export const generateMetadata = async ({ params }: Props): Promise<Metadata> => {
+  const { view } = await requireProduction("read", (await params).code);
+  return { title: `Workroom, ${view.prepared.staging.production.title}` };
+};
+
+const Workroom = async ({ params }: Props) => {
+  const { member, view } = await requireProduction("read", (await params).code);
+  const { plan } = view;
+  const { production } = view.prepared.staging;
+  const run = await latestRun(member.company, production.code);
+  const words = run && runWords(run);
+  const canLevel = may(member.role, "level");
+  return (
+    <ProductionFrame member={member} view={view} room="/workroom">
+      <div className="top">
+        <h1>Workroom</h1>
+        <WorkroomSentence view={view} />
+        {canLevel && !words?.active && (
+          <div className="acts">
+            <ActionForm action={levelAgain} press={plan ? "Level again" : "Level"} busy="Asking" look="press">
+              <input type="hidden" name="production" value={production.code} />
+            </ActionForm>
+          </div>
+        )}
+      </div>
+      {words && run && <RunProgress key={run.id} code={production.code} run={run.id} first={words} canStop={canLevel} />}
+      {plan ? (
+        <>
+          <SkillKey plan={plan} />
+          <figure className="wide">
+            <WorkroomTimeline plan={plan} today={view.today} />
+          </figure>
+          <Unplaced plan={plan} />
+          <details className="part">
+            <summary className="small q">The same as a list</summary>
+            <TaskList plan={plan} />
+          </details>
+        </>
+      ) : (
+        <p className="board">
+          {view.prepared.staging.makers.length === 0
+            ? "There is nobody in the workroom yet: bring in makers with their skills and hours."
+            : "Nothing has a day yet. Levelling gives every task a maker and a time, and every fitting an appointment."}
+        </p>
+      )}
+    </ProductionFrame>
+  );
+};
+
+export default Workroom;
