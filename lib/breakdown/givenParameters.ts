@@ -33,7 +33,8 @@ const lengthOf = (text: string): number => {
   return length.ok ? length.value : 0;
 };
 
-const readGiven = (parameter: Parameter, text: string): Result<Value, string> => {
+/** One value as a person gave it, judged by the parameter's kind and limits. */
+export const readGiven = (parameter: Parameter, text: string): Result<Value, string> => {
   switch (parameter.kind) {
     case "choice": {
       const option = parameter.options.find(({ code }) => code.toLowerCase() === text.toLowerCase());
