@@ -1,0 +1,43 @@
+import { check } from "./check";
+import { type Command, readCommand } from "./commandLine";
+import { HELP } from "./help";
+import type { Output } from "./output";
+import { plan } from "./plan";
+import { VERSION } from "./version";
+
+const output: Output = {
+  data: (text) => void process.stdout.write(text),
+  words: (text) => void process.stderr.write(`${text}\n`),
+};
+
+const run = (command: Command): number | Promise<number> => {
+  switch (command.name) {
+    case "help":
+      output.data(HELP[command.about]);
+      return 0;
+    case "version":
+      output.data(`${VERSION}\n`);
+      return 0;
+    case "check":
+      return check(command.folder, output);
+    case "plan":
+      return plan(command, output);
+  }
+};
+
+// A reader that has seen enough (`| head`) is no defect.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => process.exit(error.code === "EPIPE" ? 0 : 1));
+
+try {
+  const command = readCommand(process.argv.slice(2));
+  if (command.ok) process.exitCode = await run(command.value);
+  else {
+    output.words(command.error);
+    process.exitCode = 2;
+  }
+} catch (error) {
+  output.words(
+    `This is a defect of Tarlatan, not of your folder. Please report it with these lines:\n${error instanceof Error ? error.stack : error}`,
+  );
+  process.exitCode = 1;
+}
