@@ -12,7 +12,15 @@ export default defineConfig({
       { extends: true, test: { name: "architecture", include: ["tests/architecture/**/*.test.ts"] } },
       { extends: true, test: { name: "published", include: ["tests/published/**/*.test.ts"], testTimeout: 60_000 } },
       { extends: true, test: { name: "seed", include: ["tests/seed/**/*.test.ts", "tests/questions/**/*.test.ts"], testTimeout: 60_000 } },
-      { extends: true, test: { name: "database", include: ["tests/database/**/*.test.ts"], testTimeout: 60_000, fileParallelism: false } },
+      {
+        extends: true,
+        test: {
+          name: "database",
+          include: ["tests/database/**/*.test.ts", "tests/start/**/*.test.ts"],
+          testTimeout: 60_000,
+          fileParallelism: false,
+        },
+      },
     ],
   },
 });
