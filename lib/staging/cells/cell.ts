@@ -27,7 +27,7 @@ export const readCell = <T>(of: z.ZodType<T>, text: string): Result<T, Unreadabl
 };
 
 /** An empty cell stands for `value`, and is written for it. */
-export const emptyMeans = <T, E>(inner: Cell<T>, value: E): Cell<T | E> =>
+export const emptyMeans = <T, const E>(inner: Cell<T>, value: E): Cell<T | E> =>
   cell<T | E>(
     (text) => (text === "" ? ok(value) : readCell<T>(inner, text)),
     (written) => (written === value ? "" : z.encode(inner, written as T)),

@@ -1,0 +1,58 @@
+import type { Construction } from "#lib/constructions/construction";
+import { readConstruction } from "#lib/constructions/readConstruction";
+import type { Fault } from "#lib/exchange/fault";
+import { failed, ok, type Result } from "#lib/result";
+import { nameFiles } from "./fileNames";
+import { doubledRows, knownCodes, unknownReferences } from "./references";
+import { RULES } from "./rules";
+import type { Staging } from "./staging";
+import { readTables } from "./tables";
+import { toStaging } from "./toStaging";
+
+/**
+ * Reads a staging from its files by name: CSV tables and `constructions/NAME.json`. Other files are passed over; a table that is not
+ * there has no rows. Every fault of every file is given at once, by file and row.
+ */
+export const readStaging = (files: ReadonlyMap<string, string>): Result<Staging, readonly Fault[]> => {
+  const { texts, faults: ofNames } = nameFiles(files);
+  if (ofNames.some((fault) => fault.file === "staging")) return failed(ofNames);
+  const constructions = readConstructions(texts);
+  const { tables, faults: ofCells } = readTables(texts);
+  const byCode = new Map(constructions.read.map((construction) => [construction.code, construction]));
+  const before = [...ofNames, ...constructions.faults, ...ofCells];
+  const faults = [
+    ...before,
+    ...doubledRows(tables),
+    ...unknownReferences(tables, knownCodes(tables, [...byCode.keys()]), before),
+    ...RULES.flatMap((rule) => rule(tables, byCode)),
+  ];
+  return faults.length > 0 ? failed(inOrder(faults)) : ok(toStaging(tables, constructions.read));
+};
+
+const readConstructions = (
+  texts: ReadonlyMap<string, string>,
+): { readonly read: readonly Construction[]; readonly faults: readonly Fault[] } => {
+  const read: Construction[] = [];
+  const faults: Fault[] = [];
+  const fileOf = new Map<string, string>();
+  for (const [file, text] of [...texts].filter(([name]) => name.startsWith("constructions/")).sort(([a], [b]) => (a < b ? -1 : 1))) {
+    const construction = readConstruction(text, file);
+    if (!construction.ok) {
+      faults.push(...construction.error);
+      continue;
+    }
+    const { code } = construction.value;
+    const other = fileOf.get(code);
+    if (other !== undefined)
+      faults.push({ file, row: null, column: "code", problem: `${other} has the code "${code}" too.`, mend: "Keep one of them." });
+    fileOf.set(code, file);
+    read.push(construction.value);
+  }
+  return { read, faults };
+};
+
+/** By file, then by row; faults of one row stay in the order they were found. */
+const inOrder = (faults: readonly Fault[]): readonly Fault[] => {
+  const files = [...new Set(faults.map((fault) => fault.file))];
+  return [...faults].sort((a, b) => files.indexOf(a.file) - files.indexOf(b.file) || (a.row ?? 0) - (b.row ?? 0));
+};
