@@ -1,7 +1,7 @@
 import type { Garment, Wearer } from "#lib/casting/wardrobe";
 import type { Construction } from "#lib/constructions/construction";
 import type { Material } from "#lib/materials/material";
-import { bodyOf } from "#lib/measurements/bodyOf";
+import { bodyOf } from "#lib/measurements/body";
 import type { Staging } from "#lib/staging/staging";
 import { breakDownOne } from "./breakDownOne";
 import { FormulaReader } from "./formulaReader";

@@ -1,7 +1,7 @@
 import { readLength } from "#lib/units/readLength";
 import { checkUnits, UNIT_WORDS } from "./checkUnits";
 import type { Construction, NeedRule, Parameter } from "./construction";
-import { formulasOf, type PlacedFormula } from "./formulas";
+import { formulasOf, measurementsUsed, type PlacedFormula } from "./formulas";
 import { parseExpression } from "./parseExpression";
 import { RESERVED } from "./scope";
 import { findCycle } from "./waitGraph";
@@ -100,17 +100,13 @@ const references = (construction: Construction): readonly ConstructionFault[] =>
 /** A measurement a formula uses must have a value to fall back on. */
 const medianBody = (construction: Construction): readonly ConstructionFault[] => {
   const values = Object.entries(construction.medianBody);
-  const used = new Set(
-    formulasOf(construction).flatMap(({ text }) => [...text.matchAll(/\bbody\.([A-Za-z0-9]+)/g)].map((found) => found[1]!)),
-  );
-  const known = new Set(values.map(([measurement]) => measurement));
   return [
     ...values.flatMap(([measurement, text]) => {
       const length = readLength(text);
       return length.ok ? [] : [{ where: `medianBody.${measurement}`, ...length.error }];
     }),
-    ...[...used]
-      .filter((measurement) => !known.has(measurement))
+    ...measurementsUsed(construction)
+      .filter((measurement) => construction.medianBody[measurement] === undefined)
       .map((measurement) => ({
         where: `medianBody.${measurement}`,
         problem: `body.${measurement} is used but has no median.`,

@@ -1,3 +1,4 @@
+import { MEASUREMENTS, type Measurement } from "#lib/measurements/measurement";
 import type { Scope } from "./checkUnits";
 import type { Construction, NeedRule } from "./construction";
 import type { Unit } from "./expression";
@@ -55,3 +56,9 @@ export const formulasOf = (construction: Construction): readonly PlacedFormula[]
 };
 
 const needUnit = (need: NeedRule): Unit => (need.cut === "plain" && need.measure === "count" ? "count" : "length");
+
+/** The body measurements that any formula of a construction names. */
+export const measurementsUsed = (construction: Construction): readonly Measurement[] => {
+  const texts = formulasOf(construction).map(({ text }) => text);
+  return MEASUREMENTS.filter((measurement) => texts.some((text) => new RegExp(`\\bbody\\.${measurement}\\b`).test(text)));
+};
