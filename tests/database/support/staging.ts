@@ -1,0 +1,130 @@
+import type { PlainDate } from "#lib/calendar/plainDate";
+import type { Construction } from "#lib/constructions/construction";
+import type { Staging } from "#lib/staging/staging";
+import { people } from "./people";
+
+const day = (text: string) => text as PlainDate;
+
+const skirt: Construction = {
+  code: "plain-skirt",
+  version: 2,
+  name: { uk: "Skirt", us: "Skirt" },
+  source: "invented for a test",
+  cautions: ["Mind the ”sharp“ shears."],
+  medianBody: { waist: "27 in" },
+  parameters: [
+    { code: "panels", label: { uk: "Panels", us: "Panels" }, kind: "count", value: 4, min: 1, max: 12 },
+    { code: "fullness", label: { uk: "Fullness", us: "Fullness" }, kind: "ratio", value: 10.45, min: 1, max: 20 },
+  ],
+  layers: [],
+  drivers: [{ code: "seam", label: { uk: "Seam", us: "Seam" }, unit: "length", formula: "body.waist * panels" }],
+  operations: [],
+  fittings: [],
+  needs: [],
+};
+
+/** A staging with something in every field and every null; all of it invented. */
+export const sampleStaging: Staging = {
+  ...people,
+  production: {
+    code: "reedmere",
+    title: "Reedmere",
+    subtitle: "",
+    workroom: "upstairs",
+    starts: day("2027-01-18"),
+    budget: 5_000_000_000,
+    currency: "GBP",
+    zone: "Europe/London",
+    words: "uk",
+    lengths: "in",
+    prefix: "RM",
+  },
+  milestones: [
+    { code: "parade", kind: "dress parade", name: "Dress parade", date: day("2027-02-26"), at: 600 },
+    { code: "opening", kind: "opening", name: "Opening", date: day("2027-03-05"), at: 1140 },
+  ],
+  costumes: [
+    { code: "reeds", name: "Reeds", role: "reeds" },
+    { code: "moth", name: "Moth", role: "moth" },
+  ],
+  sets: [
+    { code: "reeds", name: "Reeds", oneDyeLot: true, prototype: true, freeUntil: "cut", approvalDays: 2, approvedOn: day("2027-02-02") },
+    { code: "wings", name: "Wings", oneDyeLot: false, prototype: false, freeUntil: null, approvalDays: 0, approvedOn: null },
+  ],
+  pieces: [
+    {
+      code: "reed-skirt",
+      costume: "reeds",
+      name: "Skirt",
+      source: "build",
+      construction: "plain-skirt",
+      set: "reeds",
+      each: "place",
+      parameters: { panels: "6", fullness: "9" },
+      materials: { net: "net-54", elastic: "elastic" },
+      due: "parade",
+      weight: 1.5,
+      price: null,
+      stock: null,
+    },
+    {
+      code: "moth-wings",
+      costume: "moth",
+      name: "Wings",
+      source: "alter",
+      construction: null,
+      set: null,
+      each: "role",
+      parameters: {},
+      materials: {},
+      due: "opening",
+      weight: 1,
+      price: 12_50,
+      stock: "RM 900",
+    },
+  ],
+  materials: [
+    {
+      code: "net-54",
+      name: "Net",
+      kind: "net",
+      measure: "length",
+      colour: "ash",
+      width: 109_728,
+      cuttable: 107_696,
+      shrinkage: 0,
+      spare: 100,
+    },
+    {
+      code: "elastic",
+      name: "Elastic",
+      kind: "elastic",
+      measure: "length",
+      colour: "",
+      width: null,
+      cuttable: null,
+      shrinkage: 0,
+      spare: 0,
+    },
+  ],
+  offers: [
+    {
+      material: "net-54",
+      supplier: "Ghyll & Daughter",
+      pack: 3_657_600,
+      minimumPacks: 1,
+      prices: [
+        { from: 1, price: 9_900 },
+        { from: 5, price: 8_800 },
+      ],
+      leadDays: 21,
+      inspectionDays: 2,
+    },
+  ],
+  lots: [
+    { code: "L1", material: "net-54", dyeLot: "77", quantity: 914_400, location: "shelf 3", arrives: null },
+    { code: "L2", material: "elastic", dyeLot: "", quantity: 0, location: "", arrives: day("2027-01-20") },
+  ],
+  stock: [{ number: "RM 900", name: "Wings", construction: "plain-skirt", location: "rail 2", condition: "worn", note: "left tip bent" }],
+  constructions: [skirt],
+};
