@@ -1,0 +1,41 @@
+import { readdirSync } from "node:fs";
+import type { Page } from "@playwright/test";
+
+/** Every page there is, as its folder under app/: "/productions/[code]/garments". */
+export function pagePatterns(): readonly string[] {
+  const files = readdirSync("app", { recursive: true, encoding: "utf8" }).map((file) => file.replaceAll("\\", "/"));
+  const pages = files.filter((file) => /(^|\/)page\.tsx$/.test(file) && !/(^|\/)_/.test(file));
+  return pages.map((file) => `/${file.replace(/\/?page\.tsx$/, "")}`.replaceAll(/\/\([^)]*\)/g, "")).sort();
+}
+
+const asRegExp = (pattern: string): RegExp => new RegExp(`^${pattern.replaceAll(/\[[^\]]+\]/g, "[^/]+").replace(/\/$/, "")}/?$`);
+
+/** The page file that serves an address; a fixed one is preferred to one with a bracket. */
+export function patternOf(path: string, patterns: readonly string[]): string | undefined {
+  const brackets = (pattern: string) => pattern.split("[").length;
+  return patterns.filter((pattern) => asRegExp(pattern).test(path)).sort((a, b) => brackets(a) - brackets(b))[0];
+}
+
+/** Follows links from an address until each page file has been met once. Gives one path for each file met. */
+export async function findRoutes(page: Page, address: string): Promise<ReadonlyMap<string, string>> {
+  const patterns = pagePatterns();
+  const found = new Map<string, string>();
+  const waiting = ["/"];
+  const seen = new Set(waiting);
+  while (waiting.length > 0 && seen.size < 400) {
+    const path = waiting.shift() ?? "/";
+    await page.goto(address + path);
+    const landed = new URL(page.url());
+    const pattern = patternOf(landed.pathname, patterns);
+    if (pattern && !found.has(pattern)) found.set(pattern, landed.pathname + landed.search);
+    const links = await page.locator("a[href]").evaluateAll((anchors) => anchors.map((anchor) => (anchor as HTMLAnchorElement).href));
+    for (const link of links) {
+      const { origin, pathname } = new URL(link);
+      const next = patternOf(pathname, patterns);
+      if (origin !== address || !next || found.has(next) || seen.has(pathname)) continue;
+      seen.add(pathname);
+      waiting.push(pathname);
+    }
+  }
+  return found;
+}
