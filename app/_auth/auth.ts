@@ -1,4 +1,3 @@
-import "server-only";
 import { betterAuth } from "better-auth";
 import { prismaAdapter } from "better-auth/adapters/prisma";
 import { nextCookies } from "better-auth/next-js";
@@ -13,7 +12,8 @@ const build = () =>
     database: prismaAdapter(database(), { provider: "postgresql" }),
     emailAndPassword: { enabled: true, minPasswordLength: 10, maxPasswordLength: 200 },
     session: { expiresIn: 14 * DAY, updateAge: DAY },
-    advanced: { cookiePrefix: "tarlatan" },
+    // A company reaches its own server by http inside the house; with an https address cookies never travel without it.
+    advanced: { cookiePrefix: "tarlatan", useSecureCookies: process.env.BETTER_AUTH_URL?.startsWith("https:") ?? false },
     telemetry: { enabled: false },
     plugins: [nextCookies()],
   });

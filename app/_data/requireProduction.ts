@@ -1,4 +1,3 @@
-import "server-only";
 import { notFound } from "next/navigation";
 import type { Act } from "../_gate/may";
 import { type Member, requireMember } from "../_gate/member";

@@ -1,4 +1,3 @@
-import "server-only";
 import { cache } from "react";
 import type { PlainDate } from "#lib/calendar/plainDate";
 import { assemble } from "#lib/planning/assemble";

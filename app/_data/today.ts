@@ -1,4 +1,3 @@
-import "server-only";
 import { Temporal } from "temporal-polyfill";
 import { isoDate } from "#lib/calendar/days";
 import type { PlainDate } from "#lib/calendar/plainDate";

@@ -1,4 +1,3 @@
-import "server-only";
 import { redirect } from "next/navigation";
 import type { z } from "zod";
 import { writeAudit } from "#prisma/audit";
@@ -6,31 +5,31 @@ import { type Act, may } from "./may";
 import { currentMember, type Member } from "./member";
 import { fieldsOf, keptOf, type Outcome, refused } from "./outcome";
 
-export type Action = (before: Outcome | null, form: FormData) => Promise<Outcome>;
+export type Action<Value = null> = (before: Outcome<Value> | null, form: FormData) => Promise<Outcome<Value>>;
 
-interface MemberAction<Input extends z.ZodType> {
+interface MemberAction<Input extends z.ZodType, Value> {
   readonly act: Act;
   readonly input: Input;
   /** What the audit calls it; null where the repository writes it down in the transaction that does it. */
   readonly name: string | null;
-  readonly run: (member: Member, input: z.output<Input>) => Promise<Outcome>;
+  readonly run: (member: Member, input: z.output<Input>) => Promise<Outcome<Value>>;
 }
 
-const read = (form: FormData): Record<string, unknown> => {
-  const given: Record<string, unknown> = {};
-  for (const name of new Set(form.keys())) {
-    const all = form.getAll(name);
-    given[name] = all.length === 1 ? all[0] : all;
-  }
-  return given;
-};
+/** The form as an object: one value, or a list where a name comes more than once. */
+const read = (form: FormData): Record<string, unknown> =>
+  Object.fromEntries(
+    [...new Set(form.keys())].map((name) => {
+      const all = form.getAll(name);
+      return [name, all.length === 1 ? all[0] : all];
+    }),
+  );
 
 /**
  * The one way a server action is made for people who are signed in: session, company, role, then the input is parsed,
  * then it runs, and what succeeded is written down. Expected failures come back as values with what was typed.
  */
 export const memberAction =
-  <Input extends z.ZodType>({ act, input, name, run }: MemberAction<Input>): Action =>
+  <Input extends z.ZodType, Value>({ act, input, name, run }: MemberAction<Input, Value>): Action<Value> =>
   async (_before, form) => {
     const member = await currentMember();
     if (!member) return refused("You have been signed out. Sign in again; nothing was changed.");

@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import type { Fault } from "#lib/exchange/fault";
 
 /** A failure a person can do something about. */
 export interface Refusal {
@@ -8,20 +9,30 @@ export interface Refusal {
   readonly fields: Readonly<Record<string, string>>;
   /** What was typed, so that it need not be typed again; never a password. */
   readonly kept: Readonly<Record<string, string>>;
+  /** What is wrong in the files that were given. */
+  readonly faults: readonly Fault[];
 }
 
-/** How an action ended. */
-export type Outcome = { readonly ok: true; readonly message: string; readonly to?: string } | Refusal;
+/** How an action ended; `to` is the page to go on to. */
+export type Outcome<Value = null> =
+  | { readonly ok: true; readonly message: string; readonly to: string | null; readonly value: Value }
+  | Refusal;
 
 /** It went well; with `to`, on to another page. */
-export const done = (message: string, to?: string): Outcome => ({ ok: true, message, to });
+export const done = (message: string, to: string | null = null): Outcome => ({ ok: true, message, to, value: null });
+
+/** It went well, and this is what there is to show. */
+export const shown = <Value>(message: string, value: Value): Outcome<Value> => ({ ok: true, message, to: null, value });
 
 export const refused = (message: string, fields: Readonly<Record<string, string>> = {}): Refusal => ({
   ok: false,
   message,
   fields,
   kept: {},
+  faults: [],
 });
+
+export const faulty = (message: string, faults: readonly Fault[]): Refusal => ({ ...refused(message), faults });
 
 /** The first thing wrong with each field. */
 export const fieldsOf = (error: z.ZodError): Record<string, string> => {
@@ -30,8 +41,13 @@ export const fieldsOf = (error: z.ZodError): Record<string, string> => {
   return fields;
 };
 
+/** Longer than anything that is typed by hand. */
+const MOST_KEPT = 500;
+
 /** The words typed into a form, without secrets and files. */
 export const keptOf = (form: FormData): Record<string, string> =>
   Object.fromEntries(
-    [...form.entries()].filter((entry): entry is [string, string] => typeof entry[1] === "string" && !/password|^\$/i.test(entry[0])),
+    [...form.entries()].filter(
+      (entry): entry is [string, string] => typeof entry[1] === "string" && entry[1].length <= MOST_KEPT && !/password|^\$/i.test(entry[0]),
+    ),
   );

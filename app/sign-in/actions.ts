@@ -3,7 +3,7 @@
 import { APIError } from "better-auth/api";
 import { headers } from "next/headers";
 import { z } from "zod";
-import { attempts } from "../_auth/attemptsHere";
+import { attempts } from "../_auth/attempts";
 import { auth } from "../_auth/auth";
 import { memberAction, openAction } from "../_gate/action";
 import { done, refused } from "../_gate/outcome";

@@ -6,6 +6,7 @@ import type { Minutes } from "#lib/units/quantities";
 export interface Load {
   readonly planned: Minutes;
   readonly free: Minutes;
+  /** Planned beyond what is free in ordinary hours: what hangs below the chalk line. */
   readonly over: Minutes;
 }
 
@@ -33,7 +34,10 @@ export const loadRows = (load: readonly LoadCell[]): LoadRows => {
   const bySkill = load.filter((cell) => cell.by === "skill");
   const weeks = [...new Set(bySkill.map((cell) => cell.week))].sort();
   const rows = SKILLS.map((skill) => {
-    const cells = weeks.map((week) => bySkill.find((cell) => cell.code === skill && cell.week === week) ?? null);
+    const cells = weeks.map((week): Load | null => {
+      const cell = bySkill.find((each) => each.code === skill && each.week === week);
+      return cell ? { planned: cell.planned, free: cell.free, over: Math.max(0, cell.planned - cell.free) } : null;
+    });
     return { skill, cells, ...sum(cells), weeksOver: cells.filter((cell) => cell && cell.over > 0).length };
   }).filter((row) => row.planned > 0 || row.free > 0);
   return { weeks, rows, ...sum(rows) };

@@ -42,7 +42,7 @@ export const writeQuery = ({ find, state, sort, down }: GarmentQuery): string =>
 /** Late first, by how much; then what has no place, what is ready. */
 const standing = (row: GarmentRow): number => -row.minutesLate + GARMENT_STATES.indexOf(row.state);
 
-const valueOf = (row: GarmentRow, sort: Sort): string | number =>
+const valueFor = (row: GarmentRow, sort: Sort): string | number =>
   sort === "state" ? standing(row) : sort === "minutes" ? row.minutes : (row[sort] ?? "\uffff");
 
 const words = (row: GarmentRow): string =>
@@ -54,7 +54,7 @@ const collator = new Intl.Collator("en-GB", { numeric: true });
 export const selectGarments = (rows: readonly GarmentRow[], { find, state, sort, down }: GarmentQuery): GarmentRow[] => {
   const wanted = find.toLowerCase().split(/\s+/).filter(Boolean);
   const order = (a: GarmentRow, b: GarmentRow): number => {
-    const [x, y] = [valueOf(a, sort), valueOf(b, sort)];
+    const [x, y] = [valueFor(a, sort), valueFor(b, sort)];
     const by = typeof x === "number" && typeof y === "number" ? x - y : collator.compare(String(x), String(y));
     return (down ? -by : by) || collator.compare(a.number, b.number);
   };

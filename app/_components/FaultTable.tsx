@@ -1,0 +1,36 @@
+import type { Fault } from "#lib/exchange/fault";
+import { plural } from "../_data/plural";
+
+/** Every fault at once: where it stands, what is wrong, how to mend it. */
+export const FaultTable = ({ faults }: { readonly faults: readonly Fault[] }) => (
+  <div className="wide">
+    <table className="stack">
+      <caption>
+        {plural(faults.length, "fault")}, by file and row of the spreadsheet (the heading is row 1). Nothing was written.
+      </caption>
+      <thead>
+        <tr>
+          <th scope="col">File</th>
+          <th scope="col" className="num">
+            Row
+          </th>
+          <th scope="col">Column</th>
+          <th scope="col">What is wrong</th>
+          <th scope="col">How to mend it</th>
+        </tr>
+      </thead>
+      <tbody>
+        {faults.map((fault, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: two faults may be alike in every word, and the list never changes.
+          <tr key={i}>
+            <td className="name b">{fault.file}</td>
+            <td className="num">{fault.row}</td>
+            <td>{fault.column}</td>
+            <td>{fault.problem}</td>
+            <td className="q">{fault.mend}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  </div>
+);
