@@ -2,7 +2,7 @@ import { addDays, dayNumber, weekdayOf } from "#lib/calendar/days";
 import type { PlainDate } from "#lib/calendar/plainDate";
 import { showDay } from "#lib/calendar/showDay";
 import type { OpenDay } from "#lib/calendar/workingDays";
-import { textWidth } from "./textFit";
+import { type LabelledPin, pinLabels } from "./tapeLabels";
 
 export interface TapeMilestone {
   readonly name: string;
@@ -21,14 +21,9 @@ export interface TapeDay {
   readonly figure: boolean;
 }
 
-export interface TapePin extends TapeMilestone {
-  readonly x: number;
+export interface TapePin extends TapeMilestone, LabelledPin {
   /** Working days from today. */
   readonly days: number;
-  /** Beneath the name: `Thu 25 Mar, 12 days`. */
-  readonly small: string;
-  /** Where its name stands; null when there is no room, since a name is dropped before it is cut. */
-  readonly label: "left" | "right" | null;
 }
 
 export interface Tape {
@@ -46,8 +41,6 @@ export interface TapeSize {
 }
 
 const LEAST_FIGURE = 20;
-const PIN_ROOM = 9;
-const SMALL = 12;
 
 /**
  * The tape: working days from today, counted down to opening, one unit each. Opening has a unit of its own even on a day when the workroom
@@ -72,23 +65,8 @@ export const tape = (today: PlainDate, opening: PlainDate, isOpen: OpenDay, mile
     const x = dates[at] === milestone.date ? (at + 0.5) * unit : at * unit;
     return { ...milestone, days: at, small: smallOf(milestone.date, at), x };
   });
-  return { unit, days, pins: withLabels(pins, size) };
+  return { unit, days, pins: pinLabels(pins, size.width, size.letters) };
 };
 
 const smallOf = (date: PlainDate, days: number): string =>
   days === 0 ? showDay(date) : `${showDay(date)}, ${days} ${days === 1 ? "day" : "days"}`;
-
-/** Names stand left of their pins; right where there is no room; never across another pin. The last pins, the weightier, choose first. */
-const withLabels = (pins: readonly Omit<TapePin, "label">[], { width, letters }: TapeSize): readonly TapePin[] => {
-  let limit = width;
-  return pins
-    .map((pin, at) => ({ pin, before: pins[at - 1]?.x ?? -PIN_ROOM }))
-    .reverse()
-    .map(({ pin, before }): TapePin => {
-      const room = Math.max(textWidth(pin.name, letters), textWidth(pin.small, SMALL)) + PIN_ROOM;
-      const label = pin.x - room >= before + PIN_ROOM ? "left" : pin.x + room <= limit ? "right" : null;
-      limit = pin.x - (label === "left" ? room : PIN_ROOM);
-      return { ...pin, label };
-    })
-    .reverse();
-};
