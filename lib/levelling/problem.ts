@@ -218,5 +218,7 @@ export interface LevelOptions {
   readonly rounds: number;
   /** Stops when the clock passed in says so, or the user does. */
   readonly stop: () => boolean;
+  /** Most schedules to generate, by the field's counting; the round in which they run out is not finished. */
+  readonly schedules?: number;
   readonly onRound?: (round: number, best: Measures) => void;
 }

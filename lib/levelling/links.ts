@@ -1,0 +1,48 @@
+import type { LevellingProblem } from "./problem";
+
+/** The graph in two compact rows: the links into each node and out of each node. */
+export interface Links {
+  readonly before: Int32Array;
+  readonly after: Int32Array;
+  readonly lag: Int32Array;
+  /** 1: the lag is counted in the workroom's working time. */
+  readonly working: Uint8Array;
+  /** -1: no greatest lag. */
+  readonly maxLag: Int32Array;
+  readonly intoFirst: Int32Array;
+  readonly into: Int32Array;
+  readonly outFirst: Int32Array;
+  readonly out: Int32Array;
+}
+
+export function linksOf(problem: LevellingProblem): Links {
+  const { precedences, nodes } = problem;
+  const before = Int32Array.from(precedences, (link) => link.before);
+  const after = Int32Array.from(precedences, (link) => link.after);
+  const [intoFirst, into] = grouped(after, nodes.length);
+  const [outFirst, out] = grouped(before, nodes.length);
+  return {
+    before,
+    after,
+    lag: Int32Array.from(precedences, (link) => link.lag),
+    working: Uint8Array.from(precedences, (link) => (link.lagKind === "working" ? 1 : 0)),
+    maxLag: Int32Array.from(precedences, (link) => link.maxLag ?? -1),
+    intoFirst,
+    into,
+    outFirst,
+    out,
+  };
+}
+
+function grouped(keys: Int32Array, count: number): [Int32Array, Int32Array] {
+  const first = new Int32Array(count + 1);
+  for (const key of keys) first[key + 1] = first[key + 1]! + 1;
+  for (let i = 0; i < count; i++) first[i + 1] = first[i + 1]! + first[i]!;
+  const next = first.slice();
+  const members = new Int32Array(keys.length);
+  keys.forEach((key, i) => {
+    members[next[key]!] = i;
+    next[key] = next[key]! + 1;
+  });
+  return [first, members];
+}

@@ -1,0 +1,53 @@
+import type { Busy } from "./busy";
+import { UNITS, type Working } from "./clockStore";
+import type { Compiled } from "./compiled";
+import { openingHours } from "./fit";
+import { work } from "./labour";
+import { joined } from "./placeCrew";
+import type { Interval, Placement, Plan } from "./problem";
+import type { Schedule } from "./schedule";
+
+/** The schedule as plain objects, visits in order of time. */
+export function planOf(schedule: Schedule): Plan {
+  const { compiled } = schedule;
+  const placed = Array.from({ length: compiled.count }, (_, node): Placement | null => {
+    if (!schedule.isPlaced(node)) return null;
+    const start = schedule.start[node]!;
+    const end = schedule.end[node]!;
+    const makers = schedule.crew[node]!;
+    const overtime = schedule.overtime[node] === 1;
+    return { start, end, makers, stretches: workedIn(compiled, schedule.appointments, node, start, end, makers, overtime), overtime };
+  });
+  const visits = schedule.visits
+    .flatMap((visit) => (visit === null ? [] : [{ ...visit, fittings: [...visit.fittings] }]))
+    .sort((a, b) => a.start - b.start || a.performer - b.performer);
+  const unplaced = schedule.unplaced.flatMap((why, node) => (why === null ? [] : [{ node, ...why }]));
+  return { placed, visits, unplaced };
+}
+
+/** When a node that starts at `start` is really worked on, given the visits of its makers. */
+export function workedIn(
+  compiled: Compiled,
+  appointments: readonly Busy[],
+  node: number,
+  start: number,
+  end: number,
+  makers: readonly Working[],
+  overtime: boolean,
+): Interval[] {
+  const task = compiled.tasks[node];
+  if (start === end) return [];
+  if (!task || makers.length === 0) return noCrew(compiled, node, start, end);
+  const stretches: Interval[] = [];
+  const clock = compiled.clocks.ofCrew(makers, openingHours(compiled, node), overtime);
+  const busy = joined(makers.map(({ maker }) => appointments[maker]!));
+  work(clock, busy, start, task.minutes * UNITS, compiled.straining[node]!, stretches);
+  return stretches;
+}
+
+function noCrew(compiled: Compiled, node: number, start: number, end: number): Interval[] {
+  const clock = compiled.tasks[node] ? compiled.clocks.ofMachines(openingHours(compiled, node)) : compiled.clocks.always;
+  return Array.from(clock.starts, (from, i) => ({ start: Math.max(start, from), end: Math.min(end, clock.ends[i]!) })).filter(
+    (stretch) => stretch.end > stretch.start,
+  );
+}

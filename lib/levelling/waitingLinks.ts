@@ -1,0 +1,52 @@
+import { joinedLinks } from "./insideLinks";
+import { during, type PlanTimes } from "./planTimes";
+import type { Link } from "./problem";
+
+/** What the node waited for from `ready` until its start. */
+export function waitingLinks(times: PlanTimes, node: number, ready: number): Link[] {
+  const { compiled, plan } = times;
+  const { start, makers, overtime } = plan.placed[node]!;
+  const fitting = compiled.fittings[node];
+  if (fitting) return [{ node, cause: "fitting", start: ready, end: start, on: { performer: fitting.performer } }];
+  const people = makers.map(({ maker }) => maker);
+  const machines = compiled.tasks[node]!.machines.map(({ machine }) => machine);
+  const edges = times.edges(people, machines, ready, start);
+  return joinedLinks(
+    edges
+      .slice(0, -1)
+      .map((from, i): Link => ({ node, start: from, end: edges[i + 1]!, ...reasonAt(times, node, people, from, start, overtime) })),
+  );
+}
+
+function reasonAt(
+  times: PlanTimes,
+  node: number,
+  people: readonly number[],
+  at: number,
+  start: number,
+  overtime: boolean,
+): Pick<Link, "cause" | "on"> {
+  const { compiled } = times;
+  const { makers, machines: all } = compiled.problem;
+  for (const maker of people) {
+    const task = during(times.tasks[maker]!, at);
+    if (task !== undefined && task.node !== node) return { cause: "maker busy", on: { maker, node: task.node } };
+    const visit = during(times.visits[maker]!, at);
+    if (visit !== undefined) return { cause: "fitting", on: { maker, performer: visit.performer!, node: visit.node } };
+  }
+  for (const { machine, count } of compiled.tasks[node]!.machines) {
+    if (times.machineUse(machine, at) + count > all[machine]!.count) return { cause: "machine", on: { machine } };
+  }
+  for (const maker of people) {
+    const works = makers[maker]!.calendar.some((s) => s.start <= at && at < s.end && s.speed > 0 && (overtime || !s.overtime));
+    if (!works) return { cause: "calendar", on: { maker } };
+  }
+  // Everybody is there but the gap is too short: the next thing that somebody does is what is in the way.
+  for (const maker of people) {
+    const next = times.tasks[maker]!.find((task) => task.start > at && task.start < start);
+    if (next !== undefined) return { cause: "maker busy", on: { maker, node: next.node } };
+  }
+  const [machine] = compiled.tasks[node]!.machines;
+  if (machine !== undefined) return { cause: "machine", on: { machine: machine.machine } };
+  return { cause: "calendar", on: people[0] === undefined ? null : { maker: people[0] } };
+}
