@@ -1,0 +1,91 @@
+import { civilOf, dayNumber } from "#lib/calendar/days";
+import type { PlainDate } from "#lib/calendar/plainDate";
+import { type HemBar, type HemGroup, hem } from "#lib/charts/hem";
+import type { Skill } from "#lib/labour/skills";
+import type { StagingPlan } from "#lib/planning/stagingPlan";
+import { words } from "#lib/words/words";
+import { wholeHours } from "../_data/hours";
+import styles from "./Picture.module.css";
+import { skillCloth } from "./skillCloth";
+
+const SIZE = { width: 1392, full: 150, barGap: 4, groupGap: 22, leastGroup: 96 };
+const RAIL = 54;
+
+/** Hours needed against hours free, by skill and week: width is hours free, length hours needed, and what hangs below the chalk line is over. */
+export const HemPicture = ({ plan }: { readonly plan: Pick<StagingPlan, "load" | "staging"> }) => {
+  const cells = plan.load
+    .filter((cell) => cell.by === "skill")
+    .map(({ code, week, planned, free }) => ({ code, week, needed: planned, free }));
+  const picture = hem(cells, SIZE);
+  if (picture.groups.length === 0) return null;
+  const names = words(plan.staging.production.words).skills;
+  const nameOf = (group: HemGroup) => names[group.code as Skill];
+  const said = picture.groups.map(
+    (group) => `${nameOf(group)} ${needOf(group)}${group.over > 0 ? `, ${wholeHours(group.over)} over` : ""}`,
+  );
+  const chalk = RAIL + SIZE.full;
+  const height = chalk + picture.hang + 24;
+  return (
+    <svg
+      className={styles.picture}
+      viewBox={`-14 0 ${picture.width + 28} ${height}`}
+      width={picture.width + 28}
+      height={height}
+      role="img"
+      aria-label={`Hours needed against hours free, by skill and week. ${said.join("; ")}.`}
+    >
+      <path d={`M0 ${RAIL}H${picture.width}`} className={styles.ink} style={{ strokeWidth: 3, strokeLinecap: "round" }} />
+      {picture.groups.map((group) => (
+        <g key={group.code}>
+          <text x={group.x} y={14} className={styles.name}>
+            {nameOf(group)}
+          </text>
+          <text x={group.x} y={31} className={styles.second}>
+            {needOf(group)}
+          </text>
+          {group.bars.map((bar) => (
+            <Bar key={bar.week} bar={bar} skill={group.code as Skill} />
+          ))}
+        </g>
+      ))}
+      <path d={`M-14 ${chalk}H${picture.width + 14}`} className={styles.chalk} />
+    </svg>
+  );
+};
+
+const needOf = (group: HemGroup): string => `${wholeHours(group.needed)} of ${wholeHours(group.free)} h`;
+
+/** Narrower bars have no room for the day of their Monday. */
+const LEAST_HEADED = 15;
+
+const Bar = ({ bar, skill }: { readonly bar: HemBar; readonly skill: Skill }) => {
+  const { weave, thread } = skillCloth(skill);
+  const middle = bar.x + bar.width / 2;
+  const chalk = RAIL + SIZE.full;
+  return (
+    <>
+      {bar.width >= LEAST_HEADED && (
+        <text x={middle} y={48} className={`${styles.third} ${styles.centred}`}>
+          {civilOf(dayNumber(bar.week as PlainDate)).day}
+        </text>
+      )}
+      {bar.width > 0 && <rect x={bar.x} y={RAIL} width={bar.width} height={SIZE.full} className={styles.free} />}
+      {bar.above > 0 && <rect x={bar.x} y={RAIL} width={bar.width} height={bar.above} style={{ fill: weave, stroke: thread }} />}
+      {bar.below && (
+        <>
+          <rect x={bar.below.x} y={chalk} width={bar.below.width} height={bar.below.length} className={styles.over} />
+          <text
+            x={bar.below.x + bar.below.width / 2}
+            y={chalk + bar.below.length + 15}
+            className={`${styles.strong} ${styles.bad} ${styles.centred}`}
+          >
+            +{overHours(bar.below.over)}
+          </text>
+        </>
+      )}
+    </>
+  );
+};
+
+/** Half an hour over is still said: whole hours where there are any, else a tenth. */
+const overHours = (minutes: number): string => (minutes >= 60 ? String(Math.round(minutes / 60)) : (minutes / 60).toFixed(1));

@@ -1,0 +1,65 @@
+import { dayNumber } from "#lib/calendar/days";
+import { MINUTES_PER_DAY, type PlainDate } from "#lib/calendar/plainDate";
+import { showDay } from "#lib/calendar/showDay";
+import { pinLabels } from "#lib/charts/tapeLabels";
+import { timelineBars } from "#lib/charts/timeline";
+import { timelineDays } from "#lib/charts/timelineDays";
+import { awaySpans, lateNodes, timelineSpan, timelineTasks } from "#lib/charts/timelinePlan";
+import type { StagingPlan } from "#lib/planning/stagingPlan";
+import styles from "./Picture.module.css";
+import { TimelineAxis } from "./TimelineAxis";
+import { TimelineRows } from "./TimelineRows";
+import { TimelineThread } from "./TimelineThread";
+import { FRAME } from "./timelineFrame";
+
+const WIDTH = 1392;
+/** Under this a day's bars say nothing; a longer plan is drawn wider and scrolls. */
+const LEAST_DAY = 30;
+
+interface Props {
+  readonly plan: StagingPlan;
+  readonly today: PlainDate;
+  /** First and last week drawn; by default from today's to that of the last work. */
+  readonly from?: PlainDate;
+  readonly to?: PlainDate;
+}
+
+/** The plan on the wall: makers down, working days across, the fitting room below, the red thread through what is late. */
+export const WorkroomTimeline = ({ plan, today, from = today, to }: Props) => {
+  const { makers, milestones } = plan.staging;
+  const span = timelineSpan(plan, from, to ?? null);
+  const weeks = Math.ceil((span.last - span.first + 1) / 7);
+  const width = Math.max(WIDTH - FRAME.left, weeks * (span.weekdays.size * LEAST_DAY + 10));
+  const axis = timelineDays({ ...span, left: FRAME.left, width });
+  const bars = timelineBars(timelineTasks(plan), axis);
+  const bottom = FRAME.top + FRAME.row * (makers.length + 1);
+  const inside = (date: PlainDate) => span.first <= dayNumber(date) && dayNumber(date) <= span.last;
+  const noon = (date: PlainDate) => axis.xOf(dayNumber(date) * MINUTES_PER_DAY + (span.from + span.to) / 2);
+  const pins = [...milestones.map(({ name, date }) => ({ name, date })), { name: "Today", date: today }]
+    .filter(({ date }) => inside(date))
+    .map(({ name, date }) => ({ name, small: showDay(date), x: noon(date), isToday: name === "Today" }))
+    .sort((a, b) => a.x - b.x);
+  const late = plan.garmentStates.filter((state) => state.minutesLate > 0).length;
+  const lateKeys = new Set(lateNodes(plan).map((node) => plan.nodes[node]!.key));
+  return (
+    <svg
+      className={styles.picture}
+      viewBox={`0 0 ${FRAME.left + width} ${bottom + 8}`}
+      width={FRAME.left + width}
+      height={bottom + 8}
+      role="img"
+      aria-label={`The workroom's plan: ${makers.length} makers over ${weeks} weeks, ${bars.length} bars, ${late} garments late.`}
+    >
+      <TimelineAxis axis={axis} bottom={bottom} pins={pinLabels(pins, FRAME.left + width, 13)} />
+      <TimelineRows
+        rows={makers.map((maker) => ({ name: maker.name, trade: maker.trade, away: awaySpans(plan.staging, maker.code) }))}
+        bars={bars}
+        axis={axis}
+        right={FRAME.left + width}
+        lateKeys={lateKeys}
+        skills={new Map(plan.tasks.map((task) => [task.key, task.skill]))}
+      />
+      <TimelineThread plan={plan} bars={bars} axis={axis} right={FRAME.left + width} />
+    </svg>
+  );
+};
