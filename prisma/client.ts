@@ -5,6 +5,9 @@ export type Database = PrismaClient;
 /** The client inside a transaction. */
 export type Transaction = Parameters<Parameters<PrismaClient["$transaction"]>[0]>[0];
 
+/** A client of one's own, to be disconnected after use. */
+export const openDatabase = (url: string): Database => new PrismaClient({ adapter: new PrismaPg({ connectionString: url }) });
+
 /** On globalThis, since a development server loads this file again and again. */
 const kept = globalThis as typeof globalThis & { tarlatanDatabase?: { readonly url: string; readonly client: PrismaClient } };
 
@@ -13,7 +16,7 @@ export function database(): Database {
   const url = process.env.DATABASE_URL;
   if (!url) throw new Error("DATABASE_URL is not set.");
   if (kept.tarlatanDatabase?.url !== url) {
-    kept.tarlatanDatabase = { url, client: new PrismaClient({ adapter: new PrismaPg({ connectionString: url }) }) };
+    kept.tarlatanDatabase = { url, client: openDatabase(url) };
   }
   return kept.tarlatanDatabase.client;
 }

@@ -27,43 +27,41 @@ export interface SavedStaging {
  *
  * @param user who did it, a member of the company; null for the command line.
  */
-export async function saveStaging(
+export function saveStaging(
   company: AuthorizedCompany,
   user: string | null,
   staging: Staging,
 ): Promise<Result<SavedStaging, readonly Fault[]>> {
-  return database().$transaction(
-    async (tx) => {
-      // One save at a time in a company: what is missing is judged against what is there.
-      await tx.$queryRaw`select id from company where id = ${company}::uuid for update`;
-      const faults = await changedVersions(tx, company, staging.constructions);
-      if (faults.length > 0) return failed(faults);
-      const { production, created } = await saveProduction(tx, company, staging.production);
-      // The registers are shared, so plans of the others are stale too.
-      const others = await tx.production.updateMany({
-        where: { companyId: company, id: { not: production.id } },
-        data: { inputRevision: { increment: 1 } },
-      });
-      const saving: Saving = {
-        tx,
-        companyId: company,
-        workroomId: production.workroomId,
-        productionId: production.id,
-        sole: others.count === 0,
-      };
-      await saveParts(saving, staging);
-      await writeAuditIn(tx, company, {
-        user,
-        production: production.id,
-        action: created ? "production added" : "production replaced",
-        subject: { table: "production", id: production.id },
-        detail: `${staging.production.title}: ${staging.pieces.length} pieces, ${staging.casting.length} places in casts`,
-      });
-      const { id: productionId, workroomId, inputRevision } = production;
-      return ok({ productionId, workroomId, inputRevision, created });
-    },
-    { timeout: 60_000, maxWait: 10_000 },
-  );
+  return database().$transaction((tx) => saveStagingIn(tx, company, user, staging), { timeout: 60_000, maxWait: 10_000 });
+}
+
+/** The same inside a transaction that does more. */
+export async function saveStagingIn(
+  tx: Transaction,
+  company: AuthorizedCompany,
+  user: string | null,
+  staging: Staging,
+): Promise<Result<SavedStaging, readonly Fault[]>> {
+  // One save at a time in a company: what is missing is judged against what is there.
+  await tx.$queryRaw`select id from company where id = ${company}::uuid for update`;
+  const faults = await changedVersions(tx, company, staging.constructions);
+  if (faults.length > 0) return failed(faults);
+  const { production, created } = await saveProduction(tx, company, staging.production);
+  const { id: productionId, workroomId, inputRevision } = production;
+  // The registers are shared, so plans of the others are stale too.
+  const others = await tx.production.updateMany({
+    where: { companyId: company, id: { not: productionId } },
+    data: { inputRevision: { increment: 1 } },
+  });
+  await saveParts({ tx, companyId: company, workroomId, productionId, sole: others.count === 0 }, staging);
+  await writeAuditIn(tx, company, {
+    user,
+    production: productionId,
+    action: created ? "production added" : "production replaced",
+    subject: { table: "Production", id: productionId },
+    detail: `${staging.production.title}: ${staging.pieces.length} pieces, ${staging.casting.length} places in casts`,
+  });
+  return ok({ productionId, workroomId, inputRevision, created });
 }
 
 async function saveProduction(tx: Transaction, companyId: string, production: Production) {
