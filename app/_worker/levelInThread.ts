@@ -55,5 +55,8 @@ export function levelInThread(problem: LevellingProblem, options: ThreadOptions)
 function startThread(workerData: ThreadOrder): Worker {
   const here = import.meta.url;
   if (here.endsWith(".mjs")) return new Worker(new URL("./levelThread.mjs", here), { workerData });
-  return new Worker(new URL("./levelThread.ts", here), { workerData, execArgv: ["--import", "tsx"] });
+  // A loader named on a thread's command line is passed over when the parent has one already: the thread asks for it itself.
+  const [loader, file] = [import.meta.resolve("tsx/esm/api"), new URL("./levelThread.ts", here).href].map((url) => JSON.stringify(url));
+  const start = `import(${loader}).then(({ tsImport }) => tsImport(${file}, ${file}))`;
+  return new Worker(start, { eval: true, workerData });
 }
