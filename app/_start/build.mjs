@@ -55,7 +55,7 @@ export async function buildPages(signal) {
   const hash = await hashOf(sources, (path) => isGenerated(path) || isTest(path) || path === "app/_start" || path === "app/_cli");
   return unlessStamped(join(root, ".next/tarlatan-stamp"), hash, () =>
     mustRun("Building the pages", process.execPath, ["node_modules/next/dist/bin/next", "build"], {
-      env: { ...process.env, NODE_ENV: "production", NEXT_TELEMETRY_DISABLED: "1" },
+      env: { ...process.env, NODE_ENV: "production", NEXT_TELEMETRY_DISABLED: "1", NO_COLOR: "1" },
       signal,
     }),
   );

@@ -16,7 +16,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: "database",
-          include: ["tests/database/**/*.test.ts", "tests/start/**/*.test.ts"],
+          include: ["tests/database/**/*.test.ts", "tests/start/**/*.test.ts", "tests/jobs/**/*.test.ts"],
           testTimeout: 60_000,
           fileParallelism: false,
         },
