@@ -14,16 +14,18 @@ export const lateNotes = (
   purchase: PurchaseList,
 ): PlanNote[] => [...lateGarments(prepared, answer, states), ...unplaced(prepared, answer), ...orders(purchase, prepared.today)];
 
-const lateGarments = (prepared: Prepared, answer: LevellingAnswer, states: readonly GarmentState[]): PlanNote[] =>
-  states
+const lateGarments = (prepared: Prepared, answer: LevellingAnswer, states: readonly GarmentState[]): PlanNote[] => {
+  const names = namesOf(prepared);
+  return states
     .filter(({ minutesLate }) => minutesLate > 0)
     .map(({ garment, daysLate, minutesLate, why }) => {
       const node = prepared.nodes.findIndex((one) => one.kind === "finished" && one.garment === garment);
       const due = prepared.problem.dues.findIndex((one) => one.node === node);
-      const [first] = reasonsOf(prepared, answer.late.find((chain) => chain.due === due)?.links ?? []);
+      const [first] = reasonsOf({ prepared, answer, names, garment }, answer.late.find((chain) => chain.due === due)?.links ?? []);
       const late = daysLate > 0 ? `${daysLate} working ${daysLate === 1 ? "day" : "days"}` : showHours(minutesLate);
       return { kind: "late", about: garment, text: `${late} late. ${why.join(" ")}`.trim(), mend: first?.mend ?? "" };
     });
+};
 
 const MEND = {
   "no one has the skill": "Give a maker the skill in makers.csv, or send the work out.",
