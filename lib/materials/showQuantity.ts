@@ -7,10 +7,18 @@ const UNITS: Readonly<Record<LengthSystem, { readonly per: number; readonly name
   cm: { per: 1000 * LENGTH_PER_MM, name: "m" },
 };
 
-/** `15.22`: a quantity as a figure of a sum, in yards, metres or pieces. Two places, to the nearest. */
-export const quantityFigure = (quantity: Quantity, measure: Measure, system: LengthSystem): string =>
-  measure === "count" ? String(quantity) : (quantity / UNITS[system].per).toFixed(2).replace(/\.?0+$/, "");
+/** A quantity in the hundredths of a yard or metre a reader sees, to the nearest; pieces in whole ones. */
+export const shownParts = (quantity: Quantity, measure: Measure, system: LengthSystem): number =>
+  measure === "count" ? quantity : Math.round((quantity * 100) / UNITS[system].per);
 
-/** `15.22 yd`, `13.92 m`, `640`. */
+/** `15.22`: shown parts as a figure of a sum. */
+export const partsFigure = (parts: number, measure: Measure): string =>
+  measure === "count" ? String(parts) : (parts / 100).toFixed(2).replace(/\.?0+$/, "");
+
+/** `15.22 yd`, `13.92 m`, `640`: shown parts with their unit. */
+export const showParts = (parts: number, measure: Measure, system: LengthSystem): string =>
+  measure === "count" ? String(parts) : `${partsFigure(parts, measure)} ${UNITS[system].name}`;
+
+/** `15.22 yd`, `13.92 m`, `640`: two places, to the nearest. */
 export const showQuantity = (quantity: Quantity, measure: Measure, system: LengthSystem): string =>
-  measure === "count" ? String(quantity) : `${quantityFigure(quantity, measure, system)} ${UNITS[system].name}`;
+  showParts(shownParts(quantity, measure, system), measure, system);

@@ -3,44 +3,32 @@ import { addDays } from "#lib/calendar/days";
 import type { PlainDate } from "#lib/calendar/plainDate";
 import type { Material, Offer } from "#lib/materials/material";
 import { packsToCut } from "./cutFrom";
+import type { NeedShare } from "./demand";
 import { cheapestOrder, type PackOrder } from "./packs";
-import type { Supplied } from "./promise";
 import type { CuttingPlan } from "./purchase";
 
-/** How one material is bought: one offer for all that is needed of it, so that all of it counts towards the price. */
+/** How one material is bought: one order for all that is needed of it, so that ends serve several garments and all of it counts towards the price. */
 export interface Choice {
   readonly offer: Offer;
+  /** Packs that hold the quantity, and those the cutting plan opens: an order is at least the greater. */
+  readonly byQuantity: number;
+  readonly byCutting: number;
   readonly order: PackOrder;
-  /** Packs of the order that each demand takes, in their order; what a minimum or a better price adds is in the first. */
-  readonly packs: readonly number[];
-  readonly plans: readonly (CuttingPlan | null)[];
+  /** Null for what is only counted. */
+  readonly plan: CuttingPlan | null;
 }
 
 /** First day goods ordered on `today` may be cut. */
 export const readyFrom = (offer: Offer, today: PlainDate): PlainDate => addDays(today, offer.leadDays + offer.inspectionDays);
 
 /** Every offer that holds the pieces, cheapest for the quantity first; equal ones by supplier's name, then the smaller pack. */
-export const choices = (material: Material, supplied: readonly Supplied[], offers: readonly Offer[]): readonly Choice[] =>
+export const choices = (material: Material, toBuy: readonly NeedShare[], offers: readonly Offer[]): readonly Choice[] =>
   offers
     .flatMap((offer) => {
-      const cut = supplied.map(({ demand, toBuy }) => (toBuy.length > 0 ? packsToCut(material, demand.set, toBuy, offer) : NOTHING));
-      return cut.every((one) => one !== null) ? [choiceOf(offer, cut)] : [];
+      const cut = packsToCut(material, toBuy, offer);
+      return cut === null ? [] : [{ ...cut, offer, order: cheapestOrder(offer, Math.max(cut.byQuantity, cut.byCutting)) }];
     })
     .sort((a, b) => a.order.cost - b.order.cost || ascending(a.offer.supplier, b.offer.supplier) || a.offer.pack - b.offer.pack);
-
-const NOTHING = { packs: 0, plan: null };
-
-const choiceOf = (offer: Offer, cut: readonly { readonly packs: number; readonly plan: CuttingPlan | null }[]): Choice => {
-  const least = cut.reduce((sum, one) => sum + one.packs, 0);
-  const order = cheapestOrder(offer, least);
-  const first = cut.findIndex((one) => one.packs > 0);
-  return {
-    offer,
-    order,
-    packs: cut.map((one, at) => (at === first ? one.packs + order.packs - least : one.packs)),
-    plans: cut.map((one) => one.plan),
-  };
-};
 
 /** Why a material cannot be bought. */
 export const whyNobody = (name: string, offers: readonly Offer[]): string =>

@@ -34,4 +34,11 @@ describe("one dye lot for a set", () => {
     expect(purchase.covered).toMatchObject([{ oneLotSet: null, fromShelf: [{ lot: "3311", quantity: yards(15) }] }]);
     expect(purchase.lines).toMatchObject([{ oneLotSet: "HERONS", toBuy: yards(30) }]);
   });
+
+  it("lets sets share the ends of packs, since one order is asked from one dye lot", () => {
+    const reeds = ["LM 70", "LM 71"].map((garment) => needOf(garment, net, yards(10), { oneLotSet: "REEDS" }));
+    const [line, ...others] = bought([], [...herons, ...reeds]).lines;
+    expect(others).toEqual([]);
+    expect(line).toMatchObject({ packs: 1, oneLotSet: "HERONS, REEDS", warnings: [] });
+  });
 });

@@ -10,14 +10,14 @@ export interface LineReason {
   readonly arithmetic: string;
 }
 
-/** One line of the purchase list. */
+/** One line of the purchase list: what is ordered of one material. */
 export interface PurchaseLine {
   readonly supplier: string;
   readonly material: string;
   readonly name: string;
   readonly colour: string;
   readonly measure: Measure;
-  /** Set whose garments must be cut from one dye lot; null when it does not matter. */
+  /** Sets whose garments must each be cut from one dye lot, by comma; null when it does not matter. */
   readonly oneLotSet: string | null;
   /** Sum of the garments' needs. */
   readonly gross: Quantity;
@@ -72,6 +72,7 @@ export interface CoveredNeed {
 /** Pieces laid out on rods, coils or the roll. */
 export interface CuttingPlan {
   readonly material: string;
+  /** The one set it is for; null for several, or for garments that need not match. */
   readonly set: string | null;
   /** Lot on the shelf it is cut from; null: from what is bought. */
   readonly lot: string | null;

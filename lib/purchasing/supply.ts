@@ -35,12 +35,12 @@ export const supplyOf = (
     const supplied = alike.map((demand) =>
       promise(demand, shelf, (goods, lot, needs) => cutFromLot(goods, lot, needs, offers) !== null, staging.production.lengths),
     );
-    const isShort = supplied.some((one) => one.toBuy.length > 0);
+    const toBuy = supplied.flatMap((one) => one.toBuy);
     const taken = material.measure === "count" ? [] : shelf.filter((entry) => entry.needs.length > 0);
     return {
       material,
       supplied,
-      choices: isShort ? choices(material, supplied, offers) : [],
+      choices: toBuy.length > 0 ? choices(material, toBuy, offers) : [],
       offers,
       fromLots: taken.flatMap((entry) => cutFromLot(material, entry.lot, entry.needs, offers) ?? []),
     };

@@ -1,30 +1,70 @@
 import { group } from "d3-array";
 import type { Material, Quantity } from "#lib/materials/material";
-import { quantityFigure, showQuantity } from "#lib/materials/showQuantity";
+import { partsFigure, shownParts, showParts, showQuantity } from "#lib/materials/showQuantity";
 import type { Production } from "#lib/staging/staging";
 import { showMoney } from "#lib/units/money";
 import { showPerMille } from "#lib/units/perMille";
+import type { Choice } from "./choice";
 import type { PurchaseLine } from "./purchase";
-
-/** `2 × 15.22 + 14.3`: needs of equal size counted together, in the order they come. */
-const sumOf = (quantities: readonly Quantity[], figure: (quantity: Quantity) => string): string =>
-  [...group(quantities, (quantity) => quantity)]
-    .map(([quantity, alike]) => (alike.length > 1 ? `${alike.length} × ${figure(quantity)}` : figure(quantity)))
-    .join(" + ");
 
 type Reckoned = Omit<PurchaseLine, "arithmetic" | "neededBy" | "orderBy" | "warnings">;
 
-/** The arithmetic of a line in words, in the production's units: needs, washing, spare, shelf, packs, money. */
-export const lineArithmetic = (line: Reckoned, material: Material, production: Production): string => {
+/**
+ * The arithmetic of a line in words, in the production's units: needs, washing, spare, shelf, packs, money. Figures are rounded so that they
+ * add up as they stand: those of the needs by largest remainder, and the last part of the sum takes what rounding leaves.
+ */
+export const lineArithmetic = (line: Reckoned, material: Material, choice: Choice, production: Production): string => {
   const { lengths, currency, words } = production;
-  const show = (quantity: Quantity) => showQuantity(quantity, line.measure, lengths);
-  const figure = (quantity: Quantity) => quantityFigure(quantity, line.measure, lengths);
-  const quantities = line.reasons.map((reason) => reason.quantity);
-  const parts = [quantities.length > 1 ? `${sumOf(quantities, figure)} = ${show(line.gross)}` : show(line.gross)];
-  if (line.shrinkage > 0) parts.push(`+ ${figure(line.shrinkage)} for ${showPerMille(material.shrinkage)} lost in washing`);
-  if (line.spare > 0) parts.push(`+ ${figure(line.spare)} for ${showPerMille(material.spare)} waste and spare`);
-  for (const { lot, quantity } of line.fromShelf) parts.push(`− ${figure(quantity)} from lot ${lot}`);
-  if (parts.length > 1) parts.push(`= ${show(line.toBuy)} to buy`);
+  const { measure } = line;
+  const parts = (quantity: Quantity) => shownParts(quantity, measure, lengths);
+  const figure = (shown: number) => partsFigure(shown, measure);
+  const show = (shown: number) => showParts(shown, measure, lengths);
+  const needs = fitted(
+    line.reasons.map((reason) => reason.quantity),
+    line.gross,
+    parts,
+  );
+  const added = [
+    { shown: parts(line.shrinkage), sign: 1, why: `for ${showPerMille(material.shrinkage)} lost in washing` },
+    { shown: parts(line.spare), sign: 1, why: `for ${showPerMille(material.spare)} waste and spare` },
+    ...line.fromShelf.map(({ lot, quantity }) => ({ shown: parts(quantity), sign: -1, why: `from lot ${lot}` })),
+  ].filter(({ shown }) => shown > 0);
+  const left = added.reduce((rest, { shown, sign }) => rest - sign * shown, parts(line.toBuy) - parts(line.gross));
+  const last = added.at(-1);
+  if (last) last.shown += last.sign * left;
+  const steps = added.map(({ shown, sign, why }) => ` ${sign > 0 ? "+" : "−"} ${figure(shown)} ${why}`).join("");
   const money = (amount: number) => showMoney(amount, currency, words);
-  return `${parts.join(" ")}; ${line.packs} × ${show(line.pack)} at ${money(line.pricePerPack)} = ${money(line.cost)}`;
+  return [
+    `${needs.length > 1 ? `${alike(needs, figure)} = ` : ""}${show(parts(line.gross))}${steps}`,
+    added.length > 0 ? ` = ${show(parts(line.toBuy))} to buy` : "",
+    `; ${line.packs} × ${showQuantity(line.pack, measure, lengths)} at ${money(line.pricePerPack)} = ${money(line.cost)}`,
+    whyPacks(choice),
+  ].join("");
+};
+
+/** Rounded parts that add up to the rounded whole: all rounded down, then the largest remainders up. */
+const fitted = (quantities: readonly Quantity[], whole: Quantity, parts: (quantity: Quantity) => number): readonly number[] => {
+  const ratio = whole > 0 ? parts(whole) / whole : 0;
+  const shown = quantities.map((quantity) => Math.floor(quantity * ratio));
+  const short = parts(whole) - shown.reduce((sum, one) => sum + one, 0);
+  const order = quantities
+    .map((quantity, at) => ({ at, rest: quantity * ratio - shown[at]! }))
+    .sort((a, b) => b.rest - a.rest || a.at - b.at);
+  for (const { at } of order.slice(0, short)) shown[at]!++;
+  return shown;
+};
+
+/** `2 × 15.22 + 14.3`: equal figures counted together, in the order they come. */
+const alike = (needs: readonly number[], figure: (shown: number) => string): string =>
+  [...group(needs, (shown) => shown)]
+    .map(([shown, same]) => (same.length > 1 ? `${same.length} × ${figure(shown)}` : figure(shown)))
+    .join(" + ");
+
+/** Why there are more packs than the quantity fills; empty when there are not. */
+const whyPacks = ({ byQuantity, byCutting, order, offer }: Choice): string => {
+  if (order.packs > Math.max(byQuantity, byCutting))
+    return order.packs > offer.minimumPacks
+      ? `, less than ${Math.max(byQuantity, byCutting)} at their price`
+      : `, the least ${offer.supplier} sells`;
+  return byCutting > byQuantity ? `, since the pieces as laid out open ${byCutting}` : "";
 };
