@@ -90,6 +90,7 @@ export const layerSums = (layers: readonly ComputedLayer[]): Readonly<Record<Lay
     "net.line": sum((layer) => layer.seam),
     "net.top": layers.at(-1)?.depth ?? 0,
     "net.casings": layers.filter((layer) => layer.casing).length,
+    "net.casing": Math.max(0, ...layers.map((layer) => (layer.casing ? layer.depth : 0))),
     "net.dyed": sum((layer) => (layer.dyed === "none" ? 0 : layer.roll)),
   };
 };

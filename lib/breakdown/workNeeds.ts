@@ -68,9 +68,11 @@ const amountOf = (
     case "panels": {
       const [length, breadth, count] = [Math.round(number(rule.formula)), Math.round(number(rule.breadth)), number(rule.count)];
       if (length * breadth * count === 0) return { quantity: 0, cuts: [], arithmetic: "" };
-      const cuttable = materialOf(request, rule.role).material?.cuttable ?? breadth;
-      const rows = panelRows([count], breadth, cuttable);
       const label = rule.label[reader.words];
+      const known = materialOf(request, rule.role).material?.cuttable;
+      if (!known) tell("material", `${label}: the width of its material is not known; one panel across is reckoned.`);
+      const cuttable = known ?? breadth;
+      const rows = panelRows([count], breadth, cuttable);
       if (rows.across === 0)
         tell("material", `${label}: a panel ${show(breadth)} broad does not lie across ${show(cuttable)}. Choose broader cloth.`);
       return {

@@ -12,6 +12,8 @@ export const LAYER_SUMS = {
   "net.line": "length",
   "net.top": "length",
   "net.casings": "count",
+  /** Depth of the deepest layer that carries a casing. */
+  "net.casing": "length",
   "net.dyed": "length",
 } as const satisfies Readonly<Record<string, Unit>>;
 export type LayerSum = keyof typeof LAYER_SUMS;
