@@ -1,12 +1,16 @@
-/** Fewest single-letter insertions, removals and changes from one word to the other (Levenshtein 1965). */
+/** Fewest insertions, removals, changes and exchanges of neighbours from one word to the other (Levenshtein's distance after Damerau). */
 const distance = (one: string, other: string): number => {
+  let before: readonly number[] = [];
   let above = Array.from({ length: other.length + 1 }, (_, column) => column);
   for (let row = 1; row <= one.length; row++) {
     const line = [row];
     for (let column = 1; column <= other.length; column++) {
       const change = (above[column - 1] ?? 0) + (one[row - 1] === other[column - 1] ? 0 : 1);
-      line.push(Math.min(change, (above[column] ?? 0) + 1, (line[column - 1] ?? 0) + 1));
+      const least = Math.min(change, (above[column] ?? 0) + 1, (line[column - 1] ?? 0) + 1);
+      const exchanged = one[row - 1] === other[column - 2] && one[row - 2] === other[column - 1];
+      line.push(exchanged ? Math.min(least, (before[column - 2] ?? 0) + 1) : least);
     }
+    before = above;
     above = line;
   }
   return above[other.length] ?? 0;

@@ -3,6 +3,7 @@ import { readConstruction } from "#lib/constructions/readConstruction";
 import type { Fault } from "#lib/exchange/fault";
 import { failed, ok, type Result } from "#lib/result";
 import { nameFiles } from "./fileNames";
+import { FILES } from "./files";
 import { doubledRows, knownCodes, unknownReferences } from "./references";
 import { RULES } from "./rules";
 import type { Staging } from "./staging";
@@ -17,14 +18,16 @@ export const readStaging = (files: ReadonlyMap<string, string>): Result<Staging,
   const { texts, faults: ofNames } = nameFiles(files);
   if (ofNames.some((fault) => fault.file === "staging")) return failed(ofNames);
   const constructions = readConstructions(texts);
-  const { tables, faults: ofCells } = readTables(texts);
+  const { tables, faults: ofCells, unknown } = readTables(texts);
   const byCode = new Map(constructions.read.map((construction) => [construction.code, construction]));
-  const before = [...ofNames, ...constructions.faults, ...ofCells];
+  const unreadable = constructions.faults.length > 0 ? [...unknown, "constructions/"] : unknown;
   const faults = [
-    ...before,
+    ...ofNames,
+    ...constructions.faults,
+    ...ofCells,
     ...doubledRows(tables),
-    ...unknownReferences(tables, knownCodes(tables, [...byCode.keys()]), before),
-    ...RULES.flatMap((rule) => rule(tables, byCode)),
+    ...unknownReferences(tables, knownCodes(tables, [...byCode.keys()]), unreadable),
+    ...RULES.filter(({ reads }) => reads.every((file) => !unknown.includes(FILES[file].name))).flatMap(({ rule }) => rule(tables, byCode)),
   ];
   return faults.length > 0 ? failed(inOrder(faults)) : ok(toStaging(tables, constructions.read));
 };

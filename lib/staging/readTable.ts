@@ -16,12 +16,14 @@ export interface ReadRow {
 export interface ReadTable {
   readonly rows: readonly ReadRow[];
   readonly faults: readonly Fault[];
+  /** False when it is not known which rows it has: others that refer to it are not to blame. */
+  readonly known: boolean;
 }
 
 /** Reads every cell of a file by its schema, and gathers all faults rather than the first. */
 export const readTable = <C extends Columns>(file: StagingFile<C>, text: string, written: Written): ReadTable => {
   const csv = readCsv(file.name, text);
-  if (!csv.ok) return { rows: [], faults: csv.error };
+  if (!csv.ok) return { rows: [], faults: csv.error, known: false };
   const columns: readonly [string, Cell<unknown>][] = Object.entries(file.schema(written).shape);
   const { places, faults } = placeColumns(file.name, columns, csv.value.headings);
   const all = [...faults];
@@ -37,7 +39,7 @@ export const readTable = <C extends Columns>(file: StagingFile<C>, text: string,
     }
     return { row, values, whole };
   });
-  return { rows, faults: all };
+  return { rows, faults: all, known: faults.length === 0 };
 };
 
 /** Where each column stands; unknown, doubled and missing headings are faults. */

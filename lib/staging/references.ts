@@ -20,13 +20,12 @@ export const knownCodes = (tables: Tables, constructions: readonly string[]): Re
   return known;
 };
 
-/** Codes written in a column that stand nowhere in the file it refers to; not asked of a file that could not be read as a whole. */
+/** Codes written in a column that stand nowhere in the file it refers to; not asked of the files whose rows are `unknown`. */
 export const unknownReferences = (
   tables: Tables,
   known: ReadonlyMap<Referred, readonly string[]>,
-  before: readonly Fault[],
+  unknown: readonly string[],
 ): readonly Fault[] => {
-  const unread = new Set(before.filter((fault) => fault.row === null || fault.row === 1).map((fault) => fault.file));
   const faults: Fault[] = [];
   for (const key of FILE_KEYS) {
     const file = FILES[key];
@@ -36,7 +35,7 @@ export const unknownReferences = (
       if (target === undefined) continue;
       const codes = new Set(known.get(target));
       const place = target === "constructions" ? "constructions/" : FILES[target].name;
-      if ([...unread].some((name) => name.startsWith(place))) continue;
+      if (unknown.includes(place)) continue;
       for (const { row, values } of tables[key] as AnyRows) {
         const code = values[column];
         if (typeof code !== "string" || codes.has(code)) continue;

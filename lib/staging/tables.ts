@@ -18,18 +18,21 @@ export const FILE_KEYS = Object.keys(FILES) as readonly FileKey[];
 
 const USUAL: Written = { lengths: "in", currency: "GBP" };
 
-/** Reads the CSV files by their names; one that is not there has no rows. The production says how lengths and money are written. */
-export const readTables = (texts: ReadonlyMap<string, string>): { readonly tables: Tables; readonly faults: readonly Fault[] } => {
+/** Reads the CSV files by their names; one that is not there has no rows; `unknown` are those whose rows cannot be told. The production says how lengths and money are written. */
+export const readTables = (
+  texts: ReadonlyMap<string, string>,
+): { readonly tables: Tables; readonly faults: readonly Fault[]; readonly unknown: readonly string[] } => {
   const first = texts.has(FILES.production.name) ? read(FILES.production, texts, USUAL).rows[0]?.values : undefined;
   const written = { ...USUAL, ...first } as Written;
   const tables = FILE_KEYS.map((key) => [key, read(FILES[key] as unknown as StagingFile<Columns>, texts, written)] as const);
   return {
     tables: Object.fromEntries(tables.map(([key, table]) => [key, table.rows])) as unknown as Tables,
     faults: tables.flatMap(([, table]) => table.faults),
+    unknown: tables.flatMap(([key, table]) => (table.known ? [] : [FILES[key].name])),
   };
 };
 
 const read = <C extends Columns>(file: StagingFile<C>, texts: ReadonlyMap<string, string>, written: Written) => {
   const text = texts.get(file.name);
-  return text === undefined ? { rows: [], faults: [] } : readTable(file, text, written);
+  return text === undefined ? { rows: [], faults: [], known: true } : readTable(file, text, written);
 };

@@ -26,11 +26,11 @@ export const readCell = <T>(of: z.ZodType<T>, text: string): Result<T, Unreadabl
   return { ok: false, error: { problem: issue?.message ?? "It cannot be read.", mend } };
 };
 
-/** An empty cell stands for `value`, and is written for it. */
+/** An empty cell stands for `value`; null is written as an empty cell, any other value in full. */
 export const emptyMeans = <T, const E>(inner: Cell<T>, value: E): Cell<T | E> =>
   cell<T | E>(
     (text) => (text === "" ? ok(value) : readCell<T>(inner, text)),
-    (written) => (written === value ? "" : z.encode(inner, written as T)),
+    (written) => (written === null ? "" : z.encode(inner, written as T)),
   );
 
 /** An empty cell stands for null. */
