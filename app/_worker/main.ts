@@ -23,6 +23,7 @@ const runner = await run({
   connectionString,
   concurrency: 1,
   noHandleSignals: true,
+  parsedCronItems: [],
   logger: new Logger(() => (level, message) => log[level === "warning" ? "warn" : level](message)),
   taskList: { level: (payload) => levelProduction(asLevelJob(payload), { signal: ending.signal, log }) },
 });
