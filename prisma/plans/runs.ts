@@ -6,6 +6,7 @@ import { newId } from "../ids";
 
 /** A worker that has said nothing for so long is gone. */
 const SILENT_MS = 120_000;
+const SILENT = "The job process fell silent. Level again.";
 
 export type RunState = "queued" | "running" | "finished" | "stopped" | "failed";
 
@@ -52,7 +53,7 @@ export function startRun(company: AuthorizedCompany, wish: RunWish): Promise<{ r
     const { id: productionId, workroomId } = production;
     await tx.$queryRaw`select id from production where id = ${productionId}::uuid for update`;
     const silent = { companyId, productionId, state: "running", reportedAt: { lt: new Date(Date.now() - SILENT_MS) } };
-    await tx.planRun.updateMany({ where: silent, data: { state: "failed", error: "The worker fell silent.", endedAt: new Date() } });
+    await tx.planRun.updateMany({ where: silent, data: { state: "failed", error: SILENT, endedAt: new Date() } });
     const active = await tx.planRun.findFirst({ where: { companyId, productionId, state: { in: ["queued", "running"] } } });
     if (active) return { run: asRun(active), started: false };
     const run = await tx.planRun.create({
@@ -118,14 +119,19 @@ async function change(
 
 const asRun = (row: PlanRun): Run => ({
   id: row.id,
-  state: row.state as RunState,
+  ...stateOf(row),
   stopRequested: row.stopRequested,
   seed: row.seed,
   rounds: row.rounds,
   round: row.round,
   progress: row.progress as unknown as Measures | null,
-  error: row.error,
   planId: row.planId,
   createdAt: row.createdAt,
   endedAt: row.endedAt,
 });
+
+/** A run whose worker fell silent is as good as failed, though nobody is left to write it down. */
+function stateOf({ state, error, reportedAt }: PlanRun): Pick<Run, "state" | "error"> {
+  const silent = state === "running" && reportedAt.getTime() < Date.now() - SILENT_MS;
+  return silent ? { state: "failed", error: SILENT } : { state: state as RunState, error };
+}

@@ -94,9 +94,11 @@ describe("a levelling run", () => {
     const id = await start();
     await takeUpRun(company, id);
     await database().planRun.update({ where: { id }, data: { reportedAt: new Date(Date.now() - 121_000) } });
+    const silent = { state: "failed", error: "The job process fell silent. Level again." };
+    expect(await latestRun(company, "reedmere")).toMatchObject({ id, ...silent });
     const next = await start();
     expect(next).not.toBe(id);
-    expect(await database().planRun.findUnique({ where: { id } })).toMatchObject({ state: "failed", error: "The worker fell silent." });
+    expect(await database().planRun.findUnique({ where: { id } })).toMatchObject(silent);
     expect(await reportRun(company, id, { round: 20, best })).toEqual({ stop: true });
   });
 
