@@ -12,7 +12,9 @@ export interface Member extends FoundMembership {
 
 /** The member of this request; null when nobody is signed in or the account belongs to no company. */
 export const currentMember = cache(async (): Promise<Member | null> => {
-  const session = await auth().api.getSession({ headers: await headers() });
+  // Asked for first: it tells a build that the page cannot be made without a request, before secret and database are missed.
+  const from = await headers();
+  const session = await auth().api.getSession({ headers: from });
   if (!session) return null;
   const membership = await findMembership(session.user.id);
   return membership && { user: { id: session.user.id, name: session.user.name }, ...membership };
