@@ -65,7 +65,7 @@ const made = (
   return { ...work, notes: [{ garment: garment.number, kind: "measurement", text: fallbackText(wearer, used) }, ...work.notes] };
 };
 
-const fallbackText = (wearer: Wearer, measurements: readonly string[]): string => {
-  const whose = wearer.performer ? `of ${wearer.performer}` : "yet: the place is not cast";
-  return `No measurement ${whose} for ${measurements.join(", ")}; taken from size group ${wearer.sizeGroup}.`;
-};
+const fallbackText = ({ performer, sizeGroup }: Wearer, measurements: readonly string[]): string =>
+  performer === null
+    ? `Not cast yet: ${measurements.join(", ")} from size group ${sizeGroup}.`
+    : `No ${measurements.join(", ")} of ${performer} on the newest sheet; taken from size group ${sizeGroup}.`;

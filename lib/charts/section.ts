@@ -168,7 +168,7 @@ const dimensions = (
         ] as const,
     ),
   });
-  const above = Math.min(top.row.y, top.end.y) - 42;
+  const above = Math.max(16, Math.min(top.row.y, top.end.y) - 42);
   return [
     level(top.row, top.end, above, words.topDepth),
     ...(hoop ? [level(measured.hip, hoop, measured.y, words.toHoop)] : []),
