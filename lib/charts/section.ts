@@ -4,7 +4,7 @@ import { type SectionSkirt, sectionSkirt } from "./sectionSkirt";
 import { type Tack, tackLines } from "./sectionTacks";
 import { type SectionOptions, type SectionWords, sectionWords } from "./sectionWords";
 
-export interface SectionLayer {
+interface SectionLayer {
   readonly layer: number;
   readonly row: Point;
   readonly end: Point;

@@ -64,7 +64,7 @@ export interface NetLayer {
   readonly casing: string;
 }
 
-export interface Driver {
+interface Driver {
   readonly code: string;
   readonly label: BothWords;
   readonly unit: "count" | "length" | "ratio";
@@ -72,7 +72,7 @@ export interface Driver {
 }
 
 /** Seconds for each unit of a driver: low, likely, high. A length driver is counted per metre. */
-export interface Rate {
+interface Rate {
   readonly driver: string;
   readonly seconds: readonly [number, number, number];
 }

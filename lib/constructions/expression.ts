@@ -16,7 +16,7 @@ export type LiteralUnit = (typeof LITERAL_UNITS)[number];
 export const FORMULA_FUNCTIONS = ["min", "max", "ceil", "floor", "round", "if"] as const;
 export type FormulaFunction = (typeof FORMULA_FUNCTIONS)[number];
 
-export type UnaryOperator = "-" | "not";
+type UnaryOperator = "-" | "not";
 export type BinaryOperator = "or" | "and" | "=" | "!=" | "<" | "<=" | ">" | ">=" | "+" | "-" | "*" | "/";
 
 /** How tightly an operator binds; `not` stands between `and` and the comparisons, a leading minus above all. */

@@ -4,7 +4,7 @@ import type { Construction, Parameter } from "./construction";
 import type { Unit } from "./expression";
 
 /** Sums over the computed layer table, by the name a formula uses. */
-export const LAYER_SUMS = {
+const LAYER_SUMS = {
   "net.layers": "count",
   "net.widths": "count",
   "net.strip": "length",

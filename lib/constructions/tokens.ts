@@ -8,7 +8,7 @@ export interface Token {
 }
 
 /** Longest formula that is read: a longer one is better said as two drivers. */
-export const LONGEST_FORMULA = 500;
+const LONGEST_FORMULA = 500;
 
 const SHAPES: readonly (readonly [Token["kind"], RegExp])[] = [
   ["number", /^\d{1,15}(?:\.\d{1,15})?/],
