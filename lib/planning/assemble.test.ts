@@ -71,7 +71,9 @@ describe("a plan in the words of the wardrobe", () => {
     expect([late.minutesLate, late.daysLate]).toEqual([340, 0]);
     const later = plan(parade("2027-02-01", 600));
     expect([later.garmentStates[0]!.minutesLate, later.garmentStates[0]!.daysLate]).toEqual([1780, 1]);
-    expect(later.notes).toEqual([expect.objectContaining({ kind: "late", about: "X 1", text: expect.stringContaining("1 working day late.") })]);
+    expect(later.notes).toEqual([
+      expect.objectContaining({ kind: "late", about: "X 1", text: expect.stringContaining("1 working day late.") }),
+    ]);
   });
 
   it("tiles the way from release to finish with links", () => {
@@ -83,9 +85,7 @@ describe("a plan in the words of the wardrobe", () => {
 
   it("names the absence that keeps a garment waiting, and is in time without it", () => {
     // The hem is ready on Tuesday at 14:40: 2 h 20 of that day and eight days of eight hours are lost.
-    const absences = [
-      { maker: "bel", from: day("2027-02-02"), to: day("2027-02-12"), fromTime: null, toTime: null, reason: "leave" },
-    ];
+    const absences = [{ maker: "bel", from: day("2027-02-02"), to: day("2027-02-12"), fromTime: null, toTime: null, reason: "leave" }];
     const [late] = plan({ absences }).garmentStates;
     expect(late!.minutesLate).toBeGreaterThan(0);
     expect(late!.why[0]).toBe("Waits 66 h 20: bel (tutu maker) is away Tue 2 Feb to Fri 12 Feb (leave).");

@@ -10,12 +10,21 @@ const MEND: Readonly<Record<GarmentWork["notes"][number]["kind"], string>> = {
   caution: "",
 };
 
-/** What can be known before there is a plan: what the breakdown had to assume, fittings without a performer, minors, missing calls. */
+/** What can be known before there is a plan: what the breakdown had to assume, fittings without a performer, minors, missing calls, dangers. */
 export const earlyNotes = (staging: Staging, garments: readonly Garment[], works: readonly GarmentWork[]): PlanNote[] => [
   ...works.flatMap(({ notes }) => notes.map(({ garment, kind, text }): PlanNote => ({ kind, about: garment, text, mend: MEND[kind] }))),
   ...unnamed(garments, works),
   ...called(staging, garments, works),
+  ...cautions(staging, works),
 ];
+
+/** The cautions of every construction that is made, once. */
+const cautions = ({ constructions }: Staging, works: readonly GarmentWork[]): PlanNote[] => {
+  const used = new Set(works.map(({ construction }) => construction?.code));
+  return constructions
+    .filter(({ code }) => used.has(code))
+    .flatMap(({ code, cautions: all }) => all.map((text): PlanNote => ({ kind: "caution", about: code, text, mend: "" })));
+};
 
 const unnamed = (garments: readonly Garment[], works: readonly GarmentWork[]): PlanNote[] =>
   garments.flatMap((garment): PlanNote[] => {

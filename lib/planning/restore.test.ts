@@ -11,7 +11,8 @@ const skirt = (...codes: readonly string[]) =>
     codes.map((code, at) => operation(code, { minutes: [1, 500, 600], waitsFor: at === 0 ? [] : after(codes[at - 1]!) })),
     [fitting("try", { waitsFor: after(codes[0]!) })],
   );
-const prepared = (...codes: readonly string[]) => prepareWorks(staging(), [garment("X 1")], [skirt(...codes)], { today: day("2027-02-01") });
+const prepared = (...codes: readonly string[]) =>
+  prepareWorks(staging(), [garment("X 1")], [skirt(...codes)], { today: day("2027-02-01") });
 
 describe("a kept plan", () => {
   const first = prepared("cut", "sew");

@@ -1,4 +1,3 @@
-import { readFolder } from "../../app/_cli/readFolder";
 import type { PlainDate } from "#lib/calendar/plainDate";
 import { faultText } from "#lib/exchange/fault";
 import { checkPlan } from "#lib/levelling/checker/checkPlan";
@@ -6,6 +5,7 @@ import { level } from "#lib/levelling/level";
 import { assemble } from "#lib/planning/assemble";
 import { prepare } from "#lib/planning/prepare";
 import type { StagingPlan } from "#lib/planning/stagingPlan";
+import { readFolder } from "../../app/_cli/readFolder";
 
 /** The day every plan of the small stagings is made on: the production's first. */
 export const TODAY = "2027-01-11" as PlainDate;
