@@ -1,13 +1,12 @@
 import type { Fault } from "#lib/exchange/fault";
 import { plural } from "../_data/plural";
+import { Wide } from "./Wide";
 
 /** Every fault at once: where it stands, what is wrong, how to mend it. */
 export const FaultTable = ({ faults }: { readonly faults: readonly Fault[] }) => (
-  <div className="wide">
+  <Wide label="Faults">
     <table className="stack">
-      <caption>
-        {plural(faults.length, "fault")}, by file and row of the spreadsheet (the heading is row 1). Nothing was written.
-      </caption>
+      <caption>{plural(faults.length, "fault")}, by file and row of the spreadsheet (the heading is row 1).</caption>
       <thead>
         <tr>
           <th scope="col">File</th>
@@ -32,5 +31,5 @@ export const FaultTable = ({ faults }: { readonly faults: readonly Fault[] }) =>
         ))}
       </tbody>
     </table>
-  </div>
+  </Wide>
 );

@@ -45,7 +45,12 @@ export const Frame = ({
         </div>
       </div>
       <Rail rooms={rooms} room={room} />
-      {tape && <div className="tape">{tape}</div>}
+      {tape && (
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: on a phone it scrolls, and what scrolls must be reached by keyboard.
+        <section className="tape" aria-label="Working days" tabIndex={0}>
+          {tape}
+        </section>
+      )}
     </header>
     <main id="room" className="page" tabIndex={-1}>
       {children}

@@ -1,4 +1,3 @@
-
 /** A CSV file to keep; never cached, since it shows what one member may see. */
 export const csvAnswer = (name: string, text: string): Response =>
   new Response(text, {

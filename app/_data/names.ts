@@ -12,3 +12,6 @@ export const nameOfMaterial = (staging: Staging, code: string): string =>
   staging.materials.find((material) => material.code === code)?.name ?? code;
 
 export const nameOfRole = (staging: Staging, code: string): string => staging.roles.find((role) => role.code === code)?.name ?? code;
+
+export const nameOfConstruction = (staging: Staging, code: string): string =>
+  staging.constructions.find((construction) => construction.code === code)?.name[staging.production.words] ?? code;

@@ -1,4 +1,4 @@
-import type { Change } from "#lib/staging/compare";
+import type { Change } from "#lib/staging/change";
 import { State, type StateCode } from "../_components/State";
 import { plural } from "../_data/plural";
 import type { Preview } from "./preview";
@@ -21,7 +21,7 @@ export const PreviewTable = ({ preview }: { readonly preview: Preview }) => {
   return (
     <>
       <h2>{revision === null ? `${title} (${code}) is new` : `What changes in ${title} (${code})`}</h2>
-      <table>
+      <table className="narrow">
         <caption>The files have no fault. Nothing is written yet.</caption>
         <thead>
           <tr>

@@ -22,8 +22,8 @@ const Import = async () => {
       <div className="top">
         <h1>Bring in files</h1>
         <p className="say">
-          A production as CSV files from a spreadsheet, one by one or packed into a zip. First you see what would change; nothing is written before
-          you say so.
+          A production as CSV files from a spreadsheet, one by one or packed into a zip. First you see what would change; nothing is written
+          before you say so.
         </p>
       </div>
       <ImportForm />

@@ -1,4 +1,4 @@
-import type { Change } from "#lib/staging/compare";
+import type { Change } from "#lib/staging/change";
 
 /** What an import would do, before it does it. */
 export interface Preview {

@@ -17,9 +17,11 @@ const whole = (file: string, problem: string, mend: string): Fault => ({ file, r
 export const readUpload = async (sent: readonly Sent[]): Promise<Result<ReadonlyMap<string, string>, readonly Fault[]>> => {
   const files = sent.filter((file) => file.name !== "" && file.size > 0);
   if (files.length === 0) return failed([whole("upload", "No file was chosen.", "Choose the CSV files of a staging, or one zip of them.")]);
-  if (files.length > MOST_FILES) return failed([whole("upload", `There are more than ${MOST_FILES} files.`, "Choose only the files of the staging.")]);
+  if (files.length > MOST_FILES)
+    return failed([whole("upload", `There are more than ${MOST_FILES} files.`, "Choose only the files of the staging.")]);
   const bytes = files.reduce((sum, file) => sum + file.size, 0);
-  if (bytes > MOST_BYTES) return failed([whole("upload", "The files together are larger than 10 MB.", "Take out what is not part of the staging.")]);
+  if (bytes > MOST_BYTES)
+    return failed([whole("upload", "The files together are larger than 10 MB.", "Take out what is not part of the staging.")]);
   const texts = new Map<string, string>();
   const faults: Fault[] = [];
   const add = (name: string, text: string): void => {

@@ -1,6 +1,7 @@
 import { showDay } from "#lib/calendar/showDay";
 import { words as wordsOf } from "#lib/words/words";
 import { Swatch } from "../../_components/Swatch";
+import { Wide } from "../../_components/Wide";
 import { wholeHours } from "../../_data/hours";
 import type { Load, LoadRows } from "./loadRows";
 
@@ -17,7 +18,7 @@ const Cell = ({ load }: { readonly load: Load | null }) => (
 
 /** The hem picture in figures: hours the plan puts into each week, of productive hours free. */
 export const LoadTable = ({ table, words }: { readonly table: LoadRows; readonly words: "uk" | "us" }) => (
-  <div className="wide">
+  <Wide label="Hours needed and free, in figures">
     <table>
       <caption>Hours needed / productive hours free, by the Monday of the week</caption>
       <thead>
@@ -67,5 +68,5 @@ export const LoadTable = ({ table, words }: { readonly table: LoadRows; readonly
         </tr>
       </tbody>
     </table>
-  </div>
+  </Wide>
 );

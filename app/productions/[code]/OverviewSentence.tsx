@@ -18,7 +18,7 @@ export const OverviewSentence = ({ view }: { readonly view: ProductionView }) =>
   const late = plan.summary.lateGarments;
   return (
     <p className="say">
-      {plural(plan.summary.garments, "garment")} need <b>{wholeHours(load.planned)} h</b> of work; the workroom has{" "}
+      {plural(plan.summary.garments, "garment")} and their fittings take <b>{wholeHours(load.planned)} h</b> of the workroom, which has{" "}
       <b>{wholeHours(load.free)} h</b> free
       {lowest && lowest.over > 0 && (
         <>

@@ -44,6 +44,8 @@ const columns = column.columns([
 ]);
 
 const RIGHT = new Set(["minutes", "ready", "due"]);
+/** Said before the figure where there is no head to stand under: on a phone. */
+const LABELS: Readonly<Record<string, string>> = { minutes: "work", ready: "ready", due: "wanted" };
 const FORM = "find";
 
 /**
@@ -111,7 +113,11 @@ export const GarmentTable = (given: { readonly rows: readonly GarmentRow[]; read
             {table.getRowModel().rows.map((row) => (
               <tr key={row.id}>
                 {row.getAllCells().map((cell) => (
-                  <td key={cell.id} className={RIGHT.has(cell.column.id) ? "num" : cell.column.id === "name" ? "name b" : undefined}>
+                  <td
+                    key={cell.id}
+                    data-label={LABELS[cell.column.id]}
+                    className={RIGHT.has(cell.column.id) ? "num" : cell.column.id === "name" ? "name b" : undefined}
+                  >
                     <table.FlexRender cell={cell} />
                   </td>
                 ))}

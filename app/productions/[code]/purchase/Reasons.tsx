@@ -29,32 +29,32 @@ export const Reasons = ({ line, plan }: { readonly line: PurchaseLine; readonly 
               <td>
                 {reason.role} <span className="units">{reason.arithmetic}</span>
               </td>
-              <td className="num">{show(reason.quantity)}</td>
+              <td className="num fr">{show(reason.quantity)}</td>
             </tr>
           ))}
           <tr className="sum">
             <td />
             <td>Together</td>
-            <td className="num">{show(line.gross)}</td>
+            <td className="num fr">{show(line.gross)}</td>
           </tr>
           {line.spare > 0 && (
             <tr>
               <td />
               <td>For waste and repair</td>
-              <td className="num">+ {show(line.spare)}</td>
+              <td className="num fr">+ {show(line.spare)}</td>
             </tr>
           )}
           {line.fromShelf.map((lot) => (
             <tr key={lot.lot}>
               <td />
               <td>From the shelf, lot {lot.lot}</td>
-              <td className="num">− {show(lot.quantity)}</td>
+              <td className="num fr">− {show(lot.quantity)}</td>
             </tr>
           ))}
           <tr className="sum">
             <td />
             <td>To buy</td>
-            <td className="num">{show(line.toBuy)}</td>
+            <td className="num fr">{show(line.toBuy)}</td>
           </tr>
         </tbody>
       </table>

@@ -8,6 +8,7 @@ import { State } from "../../../_components/State";
 import { plural } from "../../../_data/plural";
 import { showQuantity } from "../../../_data/quantity";
 import { Reasons } from "./Reasons";
+import styles from "./Supplier.module.css";
 
 const OrderBy = ({ line, today }: { readonly line: PurchaseLine; readonly today: PlainDate }) => {
   if (line.orderBy === null) return <span className="q">no day yet</span>;
@@ -35,7 +36,7 @@ export const Supplier = ({
       <header>
         <h2>{supplier}</h2>
       </header>
-      <table className="stack">
+      <table className={`stack ${styles.lines}`}>
         <thead>
           <tr>
             <th scope="col">Material</th>
@@ -70,14 +71,16 @@ export const Supplier = ({
             }
             cells={
               <>
-                <td className="num b">{showQuantity(line.toBuy, line.measure, lengths)}</td>
-                <td className="num">
+                <td className="num b fr">{showQuantity(line.toBuy, line.measure, lengths)}</td>
+                <td className="num fr">
                   {line.packs} × {showQuantity(line.pack, line.measure, lengths)}
                 </td>
                 <td className="num">{money(line.pricePerPack)}</td>
                 <td className="num b">{money(line.cost)}</td>
-                <td className="num">{line.neededBy && showDay(line.neededBy)}</td>
-                <td className="num">
+                <td className="num" data-label="needed by">
+                  {line.neededBy && showDay(line.neededBy)}
+                </td>
+                <td className="num" data-label="order by">
                   <OrderBy line={line} today={today} />
                 </td>
               </>

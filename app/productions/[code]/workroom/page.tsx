@@ -2,7 +2,9 @@ import type { Metadata } from "next";
 import { latestRun } from "#prisma/plans/runs";
 import { ActionForm } from "../../../_components/ActionForm";
 import { ProductionFrame } from "../../../_components/ProductionFrame";
+import { Wide } from "../../../_components/Wide";
 import { WorkroomTimeline } from "../../../_components/WorkroomTimeline";
+import { productionHref } from "../../../_data/address";
 import { requireProduction } from "../../../_data/requireProduction";
 import { may } from "../../../_gate/may";
 import { levelAgain } from "./actions";
@@ -11,22 +13,28 @@ import { runWords } from "./runWords";
 import { SkillKey } from "./SkillKey";
 import { TaskList } from "./TaskList";
 import { Unplaced } from "./Unplaced";
+import { WindowLinks } from "./WindowLinks";
 import { WorkroomSentence } from "./WorkroomSentence";
+import { windowOf } from "./window";
 
-type Props = { readonly params: Promise<{ readonly code: string }> };
+type Props = {
+  readonly params: Promise<{ readonly code: string }>;
+  readonly searchParams: Promise<{ readonly from?: string | string[] }>;
+};
 
-export const generateMetadata = async ({ params }: Props): Promise<Metadata> => {
+export const generateMetadata = async ({ params }: Pick<Props, "params">): Promise<Metadata> => {
   const { view } = await requireProduction("read", (await params).code);
   return { title: `Workroom, ${view.prepared.staging.production.title}` };
 };
 
-const Workroom = async ({ params }: Props) => {
+const Workroom = async ({ params, searchParams }: Props) => {
   const { member, view } = await requireProduction("read", (await params).code);
   const { plan } = view;
   const { production } = view.prepared.staging;
   const run = await latestRun(member.company, production.code);
   const words = run && runWords(run);
   const canLevel = may(member.role, "level");
+  const window = plan && windowOf(plan, view.today, [(await searchParams).from].flat()[0]);
   return (
     <ProductionFrame member={member} view={view} room="/workroom">
       <div className="top">
@@ -40,13 +48,16 @@ const Workroom = async ({ params }: Props) => {
           </div>
         )}
       </div>
-      {words && run && <RunProgress key={run.id} code={production.code} run={run.id} first={words} canStop={canLevel} />}
-      {plan ? (
+      {words && run && run.state !== "finished" && (
+        <RunProgress key={run.id} code={production.code} run={run.id} first={words} canStop={canLevel} />
+      )}
+      {plan && window ? (
         <>
           <SkillKey plan={plan} />
-          <figure className="wide">
-            <WorkroomTimeline plan={plan} today={view.today} />
-          </figure>
+          <WindowLinks href={`${productionHref(production.code)}/workroom`} window={window} />
+          <Wide label="Makers down, working days across">
+            <WorkroomTimeline plan={plan} today={view.today} from={window.from} to={window.to} />
+          </Wide>
           <Unplaced plan={plan} />
           <details className="part">
             <summary className="small q">The same as a list</summary>

@@ -2,6 +2,7 @@ import type { DriverValue, GarmentWork } from "#lib/breakdown/work";
 import type { Production } from "#lib/staging/staging";
 import { showLength } from "#lib/units/showLength";
 import { OpenedLine } from "../../../../_components/OpenedLine";
+import { capital } from "../../../../_data/plural";
 
 const value = (driver: DriverValue, production: Production): string => {
   if (driver.unit === "length") return showLength(driver.value, production.lengths);
@@ -25,9 +26,9 @@ export const Drivers = ({ work, production }: { readonly work: GarmentWork; read
       {work.drivers.map((driver) => (
         <OpenedLine
           key={driver.code}
-          name={driver.label[production.words]}
+          name={capital(driver.label[production.words])}
           columns={2}
-          cells={<td className="num b">{value(driver, production)}</td>}
+          cells={<td className="num b fr">{value(driver, production)}</td>}
         >
           {driver.arithmetic}
         </OpenedLine>

@@ -26,8 +26,10 @@ export const Fittings = ({
     return plan?.fittings.find((fitting) => fitting.node === node);
   };
   return (
-    <section aria-labelledby="fittings">
-      <h2 id="fittings">Fittings</h2>
+    <section className="part" aria-labelledby="fittings">
+      <header>
+        <h2 id="fittings">Fittings</h2>
+      </header>
       <table>
         <thead>
           <tr>

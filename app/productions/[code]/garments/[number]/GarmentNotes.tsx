@@ -12,8 +12,10 @@ export const GarmentNotes = ({ work, measurements }: { readonly work: GarmentWor
   const notes = work.notes.filter((note) => note.kind !== "measurement" || measurements);
   return (
     notes.length > 0 && (
-      <section aria-labelledby="notes">
-        <h2 id="notes">Notes</h2>
+      <section className="part" aria-labelledby="notes">
+        <header>
+          <h2 id="notes">Notes</h2>
+        </header>
         {notes.map((note) => (
           <div key={`${note.kind} ${note.text}`} className="slip">
             {note.text}

@@ -11,38 +11,36 @@ const cuts = (need: Need, staging: Staging): string =>
 
 /** The cloth and notions it needs, before waste and spare. */
 export const Needs = ({ work, staging }: { readonly work: GarmentWork; readonly staging: Staging }) => (
-  <section aria-labelledby="needs">
-    <h2 id="needs">Needs</h2>
-    {work.needs.length === 0 ? (
-      <p className="q">Nothing is cut for it.</p>
-    ) : (
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">For</th>
-            <th scope="col">Material</th>
-            <th scope="col" className="num">
-              Needs
-            </th>
-          </tr>
-        </thead>
-        {work.needs.map((need) => (
-          <OpenedLine
-            key={`${need.role} ${need.material} ${need.operation}`}
-            name={need.label[staging.production.words]}
-            columns={3}
-            cells={
-              <>
-                <td>{nameOfMaterial(staging, need.material)}</td>
-                <td className="num b">{showQuantity(need.quantity, need.measure, staging.production.lengths)}</td>
-              </>
-            }
-          >
-            {need.arithmetic}
-            {cuts(need, staging)}
-          </OpenedLine>
-        ))}
-      </table>
-    )}
+  <section className="part" aria-labelledby="needs">
+    <header>
+      <h2 id="needs">Needs</h2>
+    </header>
+    <table>
+      <thead>
+        <tr>
+          <th scope="col">For</th>
+          <th scope="col">Material</th>
+          <th scope="col" className="num">
+            Needs
+          </th>
+        </tr>
+      </thead>
+      {work.needs.map((need) => (
+        <OpenedLine
+          key={`${need.role} ${need.material} ${need.operation}`}
+          name={need.label[staging.production.words]}
+          columns={3}
+          cells={
+            <>
+              <td>{nameOfMaterial(staging, need.material)}</td>
+              <td className="num b fr">{showQuantity(need.quantity, need.measure, staging.production.lengths)}</td>
+            </>
+          }
+        >
+          {need.arithmetic}
+          {cuts(need, staging)}
+        </OpenedLine>
+      ))}
+    </table>
   </section>
 );

@@ -7,6 +7,7 @@ import { words as wordsOf } from "#lib/words/words";
 import { OpenedLine } from "../../../../_components/OpenedLine";
 import { State } from "../../../../_components/State";
 import { Swatch } from "../../../../_components/Swatch";
+import { Wide } from "../../../../_components/Wide";
 import { nameOfMaker } from "../../../../_data/names";
 
 const When = ({ task }: { readonly task: PlannedTask | undefined }) => {
@@ -38,7 +39,7 @@ export const Tasks = ({
   const nameOf = (code: string): string =>
     [...work.operations, ...work.fittings].find((each) => each.code === code)?.name[words].toLowerCase() ?? code;
   return (
-    <div className="wide">
+    <Wide label="Tasks in order">
       <table className="stack">
         <thead>
           <tr>
@@ -91,6 +92,6 @@ export const Tasks = ({
           );
         })}
       </table>
-    </div>
+    </Wide>
   );
 };

@@ -25,8 +25,10 @@ export const Wearers = ({
   readonly staging: Staging;
   readonly measurements: boolean;
 }) => (
-  <section aria-labelledby="wearers">
-    <h2 id="wearers">Wearers</h2>
+  <section className="part" aria-labelledby="wearers">
+    <header>
+      <h2 id="wearers">Wearers</h2>
+    </header>
     {garment.wearers.length === 0 ? (
       <p className="q">Nobody is cast for it yet.</p>
     ) : (

@@ -3,6 +3,7 @@ import { notFound } from "next/navigation";
 import { ProductionFrame } from "../../../../_components/ProductionFrame";
 import { SectionDrawing } from "../../../../_components/SectionDrawing";
 import { TaskGraph } from "../../../../_components/TaskGraph";
+import { Wide } from "../../../../_components/Wide";
 import { isSlugOf } from "../../../../_data/address";
 import { requireProduction } from "../../../../_data/requireProduction";
 import type { ProductionView } from "../../../../_data/stagingPlan";
@@ -39,15 +40,20 @@ const GarmentPage = async ({ params }: Props) => {
   return (
     <ProductionFrame member={member} view={view} room="/garments">
       <GarmentHead garment={garment} work={work} view={view} />
-      <div className="cols">
-        {work && work.layers.length > 0 && (
-          <section className="board" aria-labelledby="section">
-            <h2 id="section">Section</h2>
-            <figure className="wide">
-              <SectionDrawing work={work} staging={staging} />
-            </figure>
-          </section>
-        )}
+      <div className="cols uneven">
+        <div>
+          {work && work.layers.length > 0 && (
+            <section className="board" aria-labelledby="section">
+              <h2 id="section">Section</h2>
+              <Wide label="Section of the skirt">
+                <SectionDrawing work={work} staging={staging} />
+              </Wide>
+            </section>
+          )}
+          <Wearers garment={garment} staging={staging} measurements={measurements} />
+          {work && work.fittings.length > 0 && <Fittings garment={garment} work={work} plan={view.plan} staging={staging} />}
+          {work && <GarmentNotes work={work} measurements={measurements} />}
+        </div>
         {work && work.drivers.length > 0 && <Drivers work={work} production={staging.production} />}
       </div>
       {work && work.operations.length > 0 ? (
@@ -55,20 +61,15 @@ const GarmentPage = async ({ params }: Props) => {
           <header>
             <h2 id="tasks">Tasks, and what waits for what</h2>
           </header>
-          <figure className="wide">
+          <Wide label="Tasks, and what waits for what" fit>
             <TaskGraph work={work} plan={view.plan} staging={staging} />
-          </figure>
+          </Wide>
           <Tasks work={work} plan={view.plan} staging={staging} />
         </section>
       ) : (
         <p className="part board">Nothing has to be made: it comes as it is.</p>
       )}
-      <div className="cols part">
-        {work && <Needs work={work} staging={staging} />}
-        <Wearers garment={garment} staging={staging} measurements={measurements} />
-        {work && work.fittings.length > 0 && <Fittings garment={garment} work={work} plan={view.plan} staging={staging} />}
-        {work && <GarmentNotes work={work} measurements={measurements} />}
-      </div>
+      {work && work.needs.length > 0 && <Needs work={work} staging={staging} />}
     </ProductionFrame>
   );
 };

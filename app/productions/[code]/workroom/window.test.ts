@@ -1,0 +1,38 @@
+import { describe, expect, it } from "vitest";
+import { wallMinute } from "#lib/calendar/clock";
+import type { PlainDate } from "#lib/calendar/plainDate";
+import type { StagingPlan } from "#lib/planning/stagingPlan";
+import { windowOf } from "./window";
+
+const day = (text: string) => text as PlainDate;
+const work = (from: string, to: string) => ({ start: wallMinute(day(from), 540), end: wallMinute(day(to), 1020) });
+const plan = { tasks: [work("2027-01-13", "2027-01-15"), work("2027-03-08", "2027-03-10")], fittings: [] } as unknown as StagingPlan;
+
+describe("windowOf", () => {
+  it("begins with the week of the first work while that is to come", () => {
+    expect(windowOf(plan, day("2026-11-25"), undefined)).toEqual({
+      from: "2027-01-11",
+      to: "2027-02-21",
+      earlier: null,
+      later: "2027-02-22",
+    });
+  });
+
+  it("follows the day, ends with the last work and leads back to the first", () => {
+    expect(windowOf(plan, day("2027-02-24"), undefined)).toEqual({
+      from: "2027-02-22",
+      to: "2027-03-10",
+      earlier: "2027-01-11",
+      later: null,
+    });
+  });
+
+  it("keeps what is asked within the plan, and reads nonsense as unasked", () => {
+    expect(windowOf(plan, day("2027-01-13"), "2099-01-01").from).toBe("2027-03-08");
+    expect(windowOf(plan, day("2027-01-13"), "soon").from).toBe("2027-01-11");
+  });
+
+  it("is today's week when nothing is placed", () => {
+    expect(windowOf({ tasks: [], fittings: [] }, day("2027-01-13"), undefined).from).toBe("2027-01-11");
+  });
+});
