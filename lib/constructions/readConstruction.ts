@@ -17,7 +17,11 @@ export const readConstruction = (text: string, file: string): Result<Constructio
   if (!shape.success)
     return failed(
       shape.error.issues.map((issue) =>
-        fault(issue.path.map(String).join(".") || null, `${issue.message}.`.replace(/\.\.$/, "."), "Write it as seed/constructions/README.md describes."),
+        fault(
+          issue.path.map(String).join(".") || null,
+          `${issue.message}.`.replace(/\.\.$/, "."),
+          "Write it as seed/constructions/README.md describes.",
+        ),
       ),
     );
   const faults = checkConstruction(shape.data);
