@@ -1,3 +1,4 @@
+import * as fc from "fast-check";
 import { beforeAll, describe, expect, it } from "vitest";
 import type { Staging } from "#lib/staging/staging";
 import type { AuthorizedCompany } from "#prisma/authorized";
@@ -5,6 +6,7 @@ import { database } from "#prisma/client";
 import { listProductions } from "#prisma/stagings/list";
 import { loadStaging } from "#prisma/stagings/load";
 import { saveStaging } from "#prisma/stagings/save";
+import { anyStaging } from "./support/anyStaging";
 import { newCompany, newSupervisor } from "./support/company";
 import { serveDatabase } from "./support/serve";
 import { sampleStaging } from "./support/staging";
@@ -51,6 +53,17 @@ describe("a staging", () => {
     const saved = await saveStaging(company, user, sampleStaging);
     expect(saved).toMatchObject({ ok: true, value: { created: true, inputRevision: 1 } });
     expect(await loaded()).toEqual(sampleStaging);
+  });
+
+  it("of any content comes back exactly, whatever was there before", async () => {
+    const any = await newCompany("any");
+    await fc.assert(
+      fc.asyncProperty(anyStaging, async (staging) => {
+        expect((await saveStaging(any, null, staging)).ok).toBe(true);
+        expect((await loadStaging(any, staging.production.code))?.staging).toEqual(staging);
+      }),
+      { numRuns: 20 },
+    );
   });
 
   it("is not there for another company, nor under another code", async () => {
