@@ -20,6 +20,7 @@ export class BlockPlacer {
   /** -1, or a pinned node that starts before one of the block can be done. */
   place(block: Int32Array): number {
     const { schedule } = this;
+    schedule.recording = block.length > 1;
     const mark = schedule.mark();
     const before = Array.from(block, (node) => schedule.unplaced[node]!);
     const given = new Set<number>();

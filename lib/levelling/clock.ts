@@ -59,7 +59,7 @@ export function nextWorking(clock: Clock, at: number): number {
   const i = stretchAt(clock, at);
   if (i === clock.ends.length) return NEVER;
   const start = clock.starts[i]!;
-  return start > at ? start : at;
+  return Math.max(start, at);
 }
 
 /** Units of work done before minute `at`. */

@@ -16,6 +16,8 @@ export interface Compiled {
   readonly fittings: readonly (EngineFitting | null)[];
   readonly release: Int32Array;
   readonly seats: readonly Seats[];
+  /** Per node: its machines that have opening hours. */
+  readonly openMachines: readonly (readonly number[])[];
   readonly straining: readonly (Straining | null)[];
   /** Longest rest any straining work asks for: how far apart two such tasks of one maker may have to be. */
   readonly longestRest: number;
@@ -60,6 +62,9 @@ export function compile(problem: LevellingProblem): Compiled {
     release: Int32Array.from(nodes, (node) => Math.max(0, Math.min(node.release, NEVER))),
     seats: tasks.map((task) =>
       task === null ? [] : task.crew.flatMap(({ skill, count }) => Array.from({ length: count }, () => ({ skill }))),
+    ),
+    openMachines: tasks.map((task) =>
+      task === null ? [] : task.machines.map(({ machine }) => machine).filter((machine) => problem.machines[machine]!.calendar !== null),
     ),
     straining,
     longestRest: straining.reduce((most, one) => Math.max(most, one?.rest ?? 0), 0),

@@ -1,7 +1,7 @@
 import { Busy } from "./busy";
 import { NEVER, nextWorking, stretchAt } from "./clock";
 import type { Compiled } from "./compiled";
-import { needAt, openingHours, unbrokenEnd } from "./fit";
+import { needAt, unbrokenEnd } from "./fit";
 import { endOf, startAt } from "./labour";
 import { earliestAfter } from "./lags";
 import { within } from "./placeFitting";
@@ -40,7 +40,7 @@ function endAlone(compiled: Compiled, node: number, from: number): number {
   if (task.crew.length === 0)
     return task.minutes === 0
       ? from
-      : firstEnd(compiled, node, compiled.clocks.ofMachines(openingHours(compiled, node)), task.minutes, from);
+      : firstEnd(compiled, node, compiled.clocks.ofMachines(compiled.openMachines[node]!), task.minutes, from);
   return task.crew.reduce((latest, { skill }) => {
     let best: number = NEVER;
     for (const maker of compiled.skilled[skill]!) {

@@ -1,19 +1,10 @@
 import { Busy } from "./busy";
 import { type Clock, NEVER, nextWorking, stretchAt } from "./clock";
 import { UNITS } from "./clockStore";
-import type { Compiled } from "./compiled";
 import { work } from "./labour";
 import type { Schedule } from "./schedule";
 
 const NOBODY = new Busy();
-
-/** Machines of a task that are not always there. */
-export function openingHours(compiled: Compiled, node: number): number[] {
-  const { machines } = compiled.tasks[node]!;
-  return machines.length === 0
-    ? []
-    : machines.map(({ machine }) => machine).filter((machine) => compiled.problem.machines[machine]!.calendar !== null);
-}
 
 /** Work units that one maker at this pace needs, at speed 1 a unit. */
 export const needAt = (minutes: number, pace: number): number => Math.ceil((minutes * UNITS) / pace);

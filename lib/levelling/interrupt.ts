@@ -1,6 +1,6 @@
-import { Busy } from "./busy";
+import type { Busy } from "./busy";
 import { NEVER } from "./clock";
-import { machinesFrom, needAt, openingHours } from "./fit";
+import { machinesFrom, needAt } from "./fit";
 import { endOf } from "./labour";
 import { earliestAfter } from "./lags";
 import type { Schedule } from "./schedule";
@@ -23,23 +23,15 @@ export function interruption(
   const task = compiled.tasks[node]!;
   const [person, ...others] = schedule.crew[node]!;
   if (!task.pauses || person === undefined || others.length > 0 || busy.starts[i]! >= start) return "blocked";
-  const clock = compiled.clocks.ofMakerAt(maker, openingHours(compiled, node), schedule.overtime[node] === 1);
+  const clock = compiled.clocks.ofMakerAt(maker, compiled.openMachines[node]!, schedule.overtime[node] === 1);
   const need = needAt(task.minutes, compiled.problem.makers[maker]!.pace[person.skill]!);
-  const appointments = withOneMore(schedule.appointments[maker]!, start, end);
-  const straining = compiled.straining[node]!;
-  const prolonged = endOf(clock, appointments, busy.starts[i]!, need, straining);
+  const appointments = schedule.appointments[maker]!;
+  appointments.add(start, end, -1);
+  const prolonged = endOf(clock, appointments, busy.starts[i]!, need, compiled.straining[node]!);
+  appointments.remove(start);
   if (Math.max(prolonged, end) + restBefore(schedule, busy, i, prolonged) > (busy.starts[i + 1] ?? NEVER)) return "blocked";
   if (machinesFrom(schedule, node, busy.ends[i]!, prolonged) >= 0 || !followersWait(schedule, node, prolonged)) return "blocked";
   return { node, end: prolonged };
-}
-
-function withOneMore(appointments: Busy, start: number, end: number): Busy {
-  const copy = new Busy();
-  copy.starts.push(...appointments.starts);
-  copy.ends.push(...appointments.ends);
-  copy.ids.push(...appointments.ids);
-  copy.add(start, end, -1);
-  return copy;
 }
 
 /** Rest that straining work must keep from the maker's next straining task: 0 when the next one is not. */

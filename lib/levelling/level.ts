@@ -2,6 +2,7 @@ import { boundsOf } from "./bounds";
 import { canonical } from "./canonical";
 import { compile } from "./compiled";
 import { explain } from "./explain";
+import { measuresOf } from "./measures";
 import type { LevellingAnswer, LevellingProblem, LevelOptions } from "./problem";
 import { search } from "./search";
 
@@ -12,7 +13,7 @@ export function level(problem: LevellingProblem, options: LevelOptions): Levelli
   const plan = toGiven(best.score.plan);
   return {
     plan,
-    measures: best.score.measures,
+    measures: measuresOf(problem, plan),
     bounds: boundsOf(problem),
     late: explain(problem, plan),
     seed: options.seed,

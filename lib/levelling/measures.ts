@@ -24,7 +24,7 @@ export function measuresOf(problem: LevellingProblem, plan: Plan): Measures {
 }
 
 /** Minutes of makers inside their overtime stretches. */
-function overtimeOf(problem: LevellingProblem, plan: Plan): number {
+export function overtimeOf(problem: LevellingProblem, plan: Plan): number {
   let minutes = 0;
   for (const placement of plan.placed) {
     if (placement === null || !placement.overtime) continue;
@@ -40,7 +40,7 @@ function overtimeOf(problem: LevellingProblem, plan: Plan): number {
   return minutes;
 }
 
-function unevennessOf(problem: LevellingProblem, plan: Plan): number {
+export function unevennessOf(problem: LevellingProblem, plan: Plan): number {
   const { minutes: length, offset } = problem.week;
   const weekOf = (at: number): number => Math.floor((at - offset) / length);
   const cells = new Map<number, { worked: number; free: number }>();
@@ -69,7 +69,7 @@ function unevennessOf(problem: LevellingProblem, plan: Plan): number {
   return Math.round(sum * 1e6) / 1e6;
 }
 
-function movedFrom(problem: LevellingProblem, plan: Plan): number {
+export function movedFrom(problem: LevellingProblem, plan: Plan): number {
   if (problem.current === null) return 0;
   const sign = (placement: Plan["placed"][number] | undefined): string =>
     placement ? `${Math.floor(placement.start / 1440)}:${placement.makers.map(({ maker }) => maker).join()}` : "none";

@@ -1,18 +1,11 @@
+import type { Candidate, Draft } from "./candidate";
 import type { Compiled } from "./compiled";
 import { ancestorsOf, groupOf } from "./neighbours";
 import type { Choices } from "./placeNode";
 import type { Chance } from "./random";
-import type { Candidate } from "./search";
-
-/** A candidate to be made: keys for the order, and the choices. */
-interface Draft {
-  readonly keys: Float64Array;
-  readonly choices: Choices;
-  readonly name: string;
-}
 
 /** Change the order or the choices of a candidate in one way, drawn by chance. */
-export function changed(compiled: Compiled, from: Candidate, chance: Chance): Draft {
+export function changed(compiled: Compiled, from: Candidate, pool: readonly Candidate[], chance: Chance): Draft {
   const keys = new Float64Array(compiled.count);
   from.order.forEach((node, rank) => {
     keys[node] = rank;
@@ -25,7 +18,8 @@ export function changed(compiled: Compiled, from: Candidate, chance: Chance): Dr
     ["late work first", isLate ? 4 : 0, (draft) => lift(compiled, draft, late, chance)],
     ["one node moved", 3, (draft) => insert(draft, chance)],
     ["a stretch reordered", 3, (draft) => reorder(draft, from.order, chance)],
-    ["a group moved", 2, (draft) => moveGroup(compiled, draft, chance)],
+    ["two plans mixed", pool.length > 1 ? 4 : 0, (draft) => mix(draft, pool[chance.below(pool.length)]!.order, chance)],
+    ["a group moved", hasGroups(compiled) ? 2 : 0, (draft) => moveGroup(compiled, draft, chance)],
     ["another maker", hasCrews ? 3 : 0, (draft) => otherMaker(compiled, draft, chance)],
     ["overtime for late work", isLate && hasCrews ? 1 : 0, (draft) => grantOvertime(compiled, draft, late, chance)],
     ["less overtime", choices.overtime.includes(1) ? 2 : 0, (draft) => denyOvertime(draft, chance)],
@@ -33,6 +27,16 @@ export function changed(compiled: Compiled, from: Candidate, chance: Chance): Dr
   ];
   const [name, , move] = moves[chance.pick(moves.map(([, weight]) => weight))]!;
   return move({ keys, choices, name });
+}
+
+const hasGroups = ({ problem: { nodes } }: Compiled): boolean => nodes.length > 1 && nodes[0]!.group === nodes[1]!.group;
+
+/** The nodes that another plan has in one stretch of its order take the places they have there. */
+function mix(draft: Draft, other: Int32Array, chance: Chance): Draft {
+  const width = Math.ceil(other.length * (0.2 + 0.4 * chance.next()));
+  const first = chance.below(other.length - width + 1);
+  for (let rank = first; rank < first + width; rank++) draft.keys[other[rank]!] = rank - 0.5;
+  return draft;
 }
 
 interface Late {
@@ -47,10 +51,12 @@ function lateDues(compiled: Compiled, { score: { schedule } }: Candidate): Late 
   return { nodes: late.map(({ node }) => node), weights: late.map(({ cost }) => cost) };
 }
 
-/** Everything a late due waits for goes earlier by the same random part of the order. */
+/** What a late due waits for, or a part of it with all before that, goes earlier by the same random part of the order. */
 function lift(compiled: Compiled, draft: Draft, late: Late, chance: Chance): Draft {
-  const node = late.nodes[chance.pick(late.weights)]!;
-  shift(draft.keys, ancestorsOf(compiled, node), -draft.keys.length * chance.next() ** 2 - 0.5);
+  const due = late.nodes[chance.pick(late.weights)]!;
+  const chain = [...ancestorsOf(compiled, due)];
+  const part = chance.next() < 0.3 ? chain : [...ancestorsOf(compiled, chain[chance.below(chain.length)]!)];
+  shift(draft.keys, part, -draft.keys.length * chance.next() ** 2 - 0.5);
   return draft;
 }
 

@@ -2,7 +2,7 @@ import { Busy } from "./busy";
 import { NEVER, nextWorking } from "./clock";
 import { UNITS, type Working } from "./clockStore";
 import { matchCrew } from "./crewMatching";
-import { machinesFrom, needAt, openingHours, restedFrom, unbrokenEnd } from "./fit";
+import { machinesFrom, needAt, restedFrom, unbrokenEnd } from "./fit";
 import { endOf, startAt } from "./labour";
 import type { Schedule, Slot } from "./schedule";
 
@@ -10,7 +10,7 @@ import type { Schedule, Slot } from "./schedule";
 export function crewSlot(schedule: Schedule, node: number, from: number, overtime: boolean): Slot | null {
   const { compiled } = schedule;
   const seats = compiled.seats[node]!;
-  const machines = openingHours(compiled, node);
+  const machines = compiled.openMachines[node]!;
   const people = peopleFor(schedule, node);
   let t = from;
   while (t < NEVER) {

@@ -1,6 +1,6 @@
 import { NEVER, stretchAt } from "./clock";
 import type { Working } from "./clockStore";
-import { machinesFrom, openingHours } from "./fit";
+import { machinesFrom } from "./fit";
 import { interruption } from "./interrupt";
 import { startAt } from "./labour";
 import { joined, togetherAt } from "./placeCrew";
@@ -18,7 +18,7 @@ export function placeTaskExactly(
 ): boolean {
   const { compiled } = schedule;
   const task = compiled.tasks[node]!;
-  const machines = openingHours(compiled, node);
+  const machines = compiled.openMachines[node]!;
   if (!seatsFilled(schedule, node, crew)) return false;
   if (crew.length === 0) {
     const clock = compiled.clocks.ofMachines(machines);

@@ -1,9 +1,8 @@
 import { Busy } from "./busy";
-import { type Clock, NEVER, nextWorking, stretchAt, unitsBefore } from "./clock";
-import { UNITS, type Working } from "./clockStore";
-import type { Compiled } from "./compiled";
-import { machinesFrom, needAt, openingHours, restedFrom, unbrokenEnd } from "./fit";
-import { endOf, startAt, work } from "./labour";
+import { type Clock, NEVER, unitsBefore } from "./clock";
+import type { Working } from "./clockStore";
+import { machinesFrom, needAt, restedFrom, unbrokenEnd } from "./fit";
+import { endOf, startAt } from "./labour";
 import { crewSlot } from "./placeCrew";
 import type { Schedule, Slot } from "./schedule";
 
@@ -14,7 +13,7 @@ export function taskSlot(schedule: Schedule, node: number, from: number, overtim
   const compiled = schedule.compiled;
   const task = compiled.tasks[node]!;
   const seats = compiled.seats[node]!;
-  const machines = openingHours(compiled, node);
+  const machines = compiled.openMachines[node]!;
   if (seats.length === 0) {
     if (task.minutes === 0) return from <= compiled.problem.horizon ? { start: from, end: from, crew: [], overtime: false } : null;
     const found = firstFit(schedule, node, compiled.clocks.ofMachines(machines), NOBODY, NOBODY, task.minutes, from, NEVER);
@@ -68,29 +67,34 @@ function firstFit(
   let t = from;
   let k = busy.firstEndingAfter(t);
   for (;;) {
+    let next = NEVER;
+    let unitsAt = unitsBefore(clock, t);
+    for (; k < busy.starts.length; k++) {
+      next = busy.starts[k]!;
+      if (next > t && unitsBefore(clock, next) - unitsAt >= need) break;
+      t = busy.ends[k]!;
+      if (t >= before) return null;
+      unitsAt = unitsBefore(clock, t);
+      next = NEVER;
+    }
     t = startAt(clock, appointments, t);
     if (t >= before) return null;
-    while (k < busy.ends.length && busy.ends[k]! <= t) k++;
-    const next = k < busy.starts.length ? busy.starts[k]! : NEVER;
-    if (next <= t || (next < NEVER && unitsBefore(clock, next) - unitsBefore(clock, t) < need)) {
+    if (t >= next) {
       t = busy.ends[k]!;
       continue;
     }
     const end = pauses ? endOf(clock, appointments, t, need, straining) : unbrokenEnd(clock, appointments, t, need, straining);
-    if (end < 0) {
-      t = -end;
-      continue;
-    }
     if (end >= before) return null;
-    if (end > next) {
-      t = busy.ends[k]!;
-      continue;
-    }
-    const again = Math.max(
-      machinesFrom(schedule, node, t, end),
-      straining === null ? -1 : restedFrom(schedule, busy, k, t, end, straining.rest),
-    );
+    const again = end < 0 ? -end : end > next ? busy.ends[k]! : againFrom(schedule, node, busy, k, t, end);
     if (again < 0) return { start: t, end };
     t = again;
+    while (k < busy.ends.length && busy.ends[k]! <= t) k++;
   }
+}
+
+/** -1 when machines and rests allow [start, end); else the minute from which to look again. */
+function againFrom(schedule: Schedule, node: number, busy: Busy, next: number, start: number, end: number): number {
+  const straining = schedule.compiled.straining[node]!;
+  const machines = machinesFrom(schedule, node, start, end);
+  return straining === null ? machines : Math.max(machines, restedFrom(schedule, busy, next, start, end, straining.rest));
 }

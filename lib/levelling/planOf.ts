@@ -1,7 +1,6 @@
 import type { Busy } from "./busy";
 import { UNITS, type Working } from "./clockStore";
 import type { Compiled } from "./compiled";
-import { openingHours } from "./fit";
 import { work } from "./labour";
 import { joined } from "./placeCrew";
 import type { Interval, Placement, Plan } from "./problem";
@@ -39,14 +38,14 @@ export function workedIn(
   if (start === end) return [];
   if (!task || makers.length === 0) return noCrew(compiled, node, start, end);
   const stretches: Interval[] = [];
-  const clock = compiled.clocks.ofCrew(makers, openingHours(compiled, node), overtime);
+  const clock = compiled.clocks.ofCrew(makers, compiled.openMachines[node]!, overtime);
   const busy = joined(makers.map(({ maker }) => appointments[maker]!));
   work(clock, busy, start, task.minutes * UNITS, compiled.straining[node]!, stretches);
   return stretches;
 }
 
 function noCrew(compiled: Compiled, node: number, start: number, end: number): Interval[] {
-  const clock = compiled.tasks[node] ? compiled.clocks.ofMachines(openingHours(compiled, node)) : compiled.clocks.always;
+  const clock = compiled.tasks[node] ? compiled.clocks.ofMachines(compiled.openMachines[node]!) : compiled.clocks.always;
   return Array.from(clock.starts, (from, i) => ({ start: Math.max(start, from), end: Math.min(end, clock.ends[i]!) })).filter(
     (stretch) => stretch.end > stretch.start,
   );

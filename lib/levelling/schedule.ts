@@ -38,6 +38,8 @@ export class Schedule {
   readonly machines: Profile[];
   readonly rooms: Profile[];
   private readonly undo: (() => void)[] = [];
+  /** Changes are only remembered while something may have to be taken back. */
+  recording = false;
 
   constructor(readonly compiled: Compiled) {
     const { problem, count } = compiled;
@@ -67,13 +69,17 @@ export class Schedule {
     while (this.undo.length > mark) this.undo.pop()!();
   }
 
+  private remember(change: () => void): void {
+    if (this.recording) this.undo.push(change);
+  }
+
   put(node: number, slot: Slot): void {
     this.seat(node, slot.start, slot.end, slot.crew, slot.overtime);
     if (slot.end > slot.start) {
       for (const { maker } of slot.crew) this.work[maker]!.add(slot.start, slot.end, node);
       this.hold(node, slot.start, slot.end, 1);
     }
-    this.undo.push(() => {
+    this.remember(() => {
       this.start[node] = this.end[node] = -1;
       if (slot.end === slot.start) return;
       for (const { maker } of slot.crew) this.work[maker]!.remove(slot.start);
@@ -91,7 +97,7 @@ export class Schedule {
       this.hold(node, Math.min(from, to), Math.max(from, to), to > from ? 1 : -1);
     };
     change(old, end);
-    this.undo.push(() => change(end, old));
+    this.remember(() => change(end, old));
   }
 
   openVisit(node: number, visit: Omit<OpenVisit, "fittings">, skill: number, overtime: boolean): void {
@@ -102,7 +108,7 @@ export class Schedule {
     this.appointments[visit.fitter]!.add(visit.start, visit.end, number);
     this.performers[visit.performer]!.add(visit.start, visit.end, number);
     this.rooms[visit.room]!.add(visit.start, visit.end, 1);
-    this.undo.push(() => {
+    this.remember(() => {
       this.start[node] = this.end[node] = this.visitOf[node] = -1;
       this.visits.pop();
       this.appointments[visit.fitter]!.remove(visit.start);
@@ -121,7 +127,7 @@ export class Schedule {
     if (first) visit.fittings.unshift(node);
     else visit.fittings.push(node);
     this.stretchVisit(visit, Math.min(start, old.start), Math.max(end, old.end));
-    this.undo.push(() => {
+    this.remember(() => {
       this.start[node] = this.end[node] = this.visitOf[node] = -1;
       if (first) visit.fittings.shift();
       else visit.fittings.pop();

@@ -1,50 +1,65 @@
-import { measuresOf } from "./measures";
+import { movedFrom, overtimeOf, unevennessOf } from "./measures";
 import { planOf } from "./planOf";
-import type { Measures, Plan } from "./problem";
+import type { Plan } from "./problem";
 import type { Schedule } from "./schedule";
 
 /** A schedule judged in the order of importance; what is dear to compute only when the rest is equal. */
 export class Score {
   readonly unplaced: number;
   readonly lateness: number;
-  private made: { readonly plan: Plan; readonly measures: Measures } | null = null;
+  private kept: { plan?: Plan; overtime?: number; unevenness?: number; moved?: number } = {};
 
   constructor(readonly schedule: Schedule) {
     const { problem } = schedule.compiled;
-    this.unplaced = schedule.unplaced.reduce((count, why) => (why === null ? count : count + 1), 0);
-    this.lateness = problem.dues.reduce((sum, due) => {
-      const end = schedule.isPlaced(due.node) ? schedule.end[due.node]! : problem.horizon;
-      return sum + due.weight * Math.max(0, end - due.at);
-    }, 0);
+    let unplaced = 0;
+    for (const why of schedule.unplaced) if (why !== null) unplaced++;
+    this.unplaced = unplaced;
+    let lateness = 0;
+    for (const due of problem.dues) {
+      const late = (schedule.isPlaced(due.node) ? schedule.end[due.node]! : problem.horizon) - due.at;
+      if (late > 0) lateness += due.weight * late;
+    }
+    this.lateness = lateness;
   }
 
   get plan(): Plan {
-    return this.full().plan;
+    this.kept.plan ??= planOf(this.schedule);
+    return this.kept.plan;
   }
 
-  get measures(): Measures {
-    return this.full().measures;
+  get overtime(): number {
+    this.kept.overtime ??= this.schedule.overtime.includes(1) ? overtimeOf(this.problem, this.plan) : 0;
+    return this.kept.overtime;
   }
 
-  private full(): { readonly plan: Plan; readonly measures: Measures } {
-    if (this.made === null) {
-      const plan = planOf(this.schedule);
-      this.made = { plan, measures: measuresOf(this.schedule.compiled.problem, plan) };
-    }
-    return this.made;
+  get unevenness(): number {
+    this.kept.unevenness ??= this.problem.makers.length > 0 ? unevennessOf(this.problem, this.plan) : 0;
+    return this.kept.unevenness;
+  }
+
+  get moved(): number {
+    this.kept.moved ??= this.problem.current === null ? 0 : movedFrom(this.problem, this.plan);
+    return this.kept.moved;
+  }
+
+  get finish(): number {
+    return this.schedule.end.reduce((latest, end) => Math.max(latest, end), 0);
+  }
+
+  private get problem(): Schedule["compiled"]["problem"] {
+    return this.schedule.compiled.problem;
   }
 }
 
 /** Below 0 when `a` is the better plan: nothing without a place, then least weighted lateness, overtime, unevenness, change, visits. */
 export function compareScores(a: Score, b: Score): number {
-  if (a.unplaced !== b.unplaced) return a.unplaced - b.unplaced;
-  if (a.lateness !== b.lateness) return a.lateness - b.lateness;
-  const [one, other] = [a.measures, b.measures];
   return (
-    one.overtimeMinutes - other.overtimeMinutes ||
-    one.unevenness - other.unevenness ||
-    one.moved - other.moved ||
-    one.visits - other.visits ||
-    one.finish - other.finish
+    a.unplaced - b.unplaced ||
+    a.lateness - b.lateness ||
+    a.overtime - b.overtime ||
+    a.unevenness - b.unevenness ||
+    a.moved - b.moved ||
+    a.schedule.visits.length - b.schedule.visits.length ||
+    a.finish - b.finish
   );
 }

@@ -1,21 +1,12 @@
+import type { Candidate } from "./candidate";
 import type { Compiled } from "./compiled";
+import { measuresOf } from "./measures";
 import { changed } from "./moves";
-import { outlookOf } from "./outlook";
-import { type Choices, plainChoices } from "./placeNode";
+import { PlanMaker } from "./planMaker";
 import type { LevelOptions } from "./problem";
 import { Chance } from "./random";
-import { PLAIN, RULES, type Rule } from "./rules";
-import { compareScores, Score } from "./score";
-import { serial } from "./serial";
-
-/** A plan in the search: how it was made and how good it is. */
-export interface Candidate {
-  /** Nodes in the order in which they were placed first. */
-  readonly order: Int32Array;
-  readonly choices: Choices;
-  readonly score: Score;
-  readonly rule: string;
-}
+import { PLAIN } from "./rules";
+import { compareScores, type Score } from "./score";
 
 export interface Found {
   readonly best: Candidate;
@@ -27,56 +18,47 @@ export interface Found {
 const PER_ROUND = 24;
 /** Rounds without a better plan after which the search goes back to the best. */
 const PATIENCE = 8;
+/** Good plans kept to be mixed. */
+const POOL = 12;
 
 /** Round 0: the kept plan and the plain rule. Round 1: the other rules. Then rounds of changes to the order and the choices. */
 export function search(compiled: Compiled, options: LevelOptions): Found {
-  const budget = options.schedules ?? Number.POSITIVE_INFINITY;
+  const maker = new PlanMaker(compiled, options.schedules ?? Number.POSITIVE_INFINITY);
   const chance = new Chance(options.seed);
-  const outlook = outlookOf(compiled);
-  let schedules = 0;
-  const make = (keys: Float64Array, choices: Choices, rule: string): Candidate => {
-    schedules++;
-    const schedule = serial(compiled, keys, choices);
-    return { order: inOrderOf(schedule.start, keys), choices, score: new Score(schedule), rule };
-  };
-  const byRule = (rule: Rule): Candidate =>
-    make(
-      Float64Array.from({ length: compiled.count }, (_, node) => rule.key(outlook, node)),
-      plainChoices(compiled.count),
-      rule.name,
-    );
+  const report = (round: number): void => options.onRound?.(round, measuresOf(compiled.problem, best.score.plan));
 
-  let best = byRule(PLAIN);
+  let best = maker.byRule(PLAIN);
   const { current } = compiled.problem;
-  if (current !== null) {
-    const keys = Float64Array.from({ length: compiled.count }, (_, node) => current.placed[node]?.start ?? compiled.problem.horizon);
-    best = better(make(keys, { ...plainChoices(compiled.count), kept: current }, "kept plan"), best);
-  }
-  const report = (round: number): void => options.onRound?.(round, best.score.measures);
+  if (current !== null) best = better(maker.keeping(current), best);
   report(0);
 
   let rounds = 0;
-  let at = best;
   let idle = 0;
-  while (rounds < options.rounds && schedules < budget && !options.stop()) {
+  let at = best;
+  let pool: Candidate[] = [best];
+  while (rounds < options.rounds && !maker.spent && !options.stop()) {
     rounds++;
     const before = best;
+    const take = (next: Candidate): void => {
+      if (acceptable(next.score, at.score, best.score, chance)) at = next;
+      best = better(next, best);
+      pool = withOne(pool, next);
+    };
     if (rounds === 1) {
-      for (const rule of RULES) if (schedules < budget) best = better(byRule(rule), best);
+      for (const next of maker.byRules(best.score.finish)) take(next);
       at = best;
     } else {
-      for (let i = 0; i < PER_ROUND && schedules < budget; i++) {
-        const { keys, choices, name } = changed(compiled, at, chance);
-        const next = make(keys, choices, name);
-        if (acceptable(next.score, at.score, best.score, chance)) at = next;
-        best = better(next, best);
+      for (const end = maker.schedules + PER_ROUND; maker.schedules < end && !maker.spent; ) {
+        const next = maker.from(changed(compiled, at, pool, chance));
+        take(next);
+        if (!maker.spent && worthJustifying(compiled, next.score, at.score, chance)) for (const after of maker.justified(next)) take(after);
       }
     }
     idle = best === before ? idle + 1 : 0;
-    if (idle % PATIENCE === PATIENCE - 1) at = best;
+    if (idle % PATIENCE === PATIENCE - 1) at = idle % (2 * PATIENCE) < PATIENCE ? best : pool[chance.below(pool.length)]!;
     report(rounds);
   }
-  return { best, rounds, schedules };
+  return { best, rounds, schedules: maker.schedules };
 }
 
 const better = (candidate: Candidate, best: Candidate): Candidate => (compareScores(candidate.score, best.score) < 0 ? candidate : best);
@@ -87,8 +69,18 @@ function acceptable(next: Score, at: Score, best: Score, chance: Chance): boolea
   return next.unplaced === best.unplaced && next.lateness > best.lateness && next.lateness <= best.lateness * (1 + 0.01 * chance.next());
 }
 
-/** Nodes by start, then by key, then by number; those without a place last. */
-function inOrderOf(start: Int32Array, keys: Float64Array): Int32Array {
-  const at = (node: number): number => (start[node]! < 0 ? Number.POSITIVE_INFINITY : start[node]!);
-  return Int32Array.from(start.keys()).sort((a, b) => (at(a) === at(b) ? keys[a]! - keys[b]! || a - b : at(a) - at(b)));
+/** Where nobody goes home and only the end counts, justification is known to pay each time; in a workroom only now and then. */
+function worthJustifying({ problem }: Compiled, next: Score, at: Score, chance: Chance): boolean {
+  const bare =
+    problem.dues.length === 1 && problem.performers.length === 0 && problem.makers.every(({ calendar }) => calendar.length === 1);
+  if (bare) return next.lateness <= at.lateness * 1.05;
+  return next.lateness > 0 && next.lateness <= at.lateness * 1.02 && chance.next() < 0.2;
+}
+
+/** The pool with one plan more: the best of different lateness or finish. */
+function withOne(pool: readonly Candidate[], next: Candidate): Candidate[] {
+  const same = (one: Candidate): boolean => one.score.lateness === next.score.lateness && one.score.finish === next.score.finish;
+  if (pool.length >= POOL && next.score.lateness > pool.at(-1)!.score.lateness) return [...pool];
+  if (pool.some(same)) return [...pool];
+  return [...pool, next].sort((a, b) => a.score.unplaced - b.score.unplaced || a.score.lateness - b.score.lateness).slice(0, POOL);
 }

@@ -38,9 +38,11 @@ function fill(schedule: Schedule, keys: Float64Array, choices: Choices): number 
     const to = blockOf[links.after[link]!]!;
     if (from !== to) missing[to] = missing[to]! + 1;
   }
-  const blockKeys = Float64Array.from(blocks, (block) =>
-    block.reduce((least, node) => Math.min(least, keys[node]!), Number.POSITIVE_INFINITY),
-  );
+  const blockKeys = new Float64Array(blocks.length).fill(Number.POSITIVE_INFINITY);
+  for (let node = 0; node < compiled.count; node++) {
+    const block = blockOf[node]!;
+    if (keys[node]! < blockKeys[block]!) blockKeys[block] = keys[node]!;
+  }
   const ready = new BlockHeap(blockKeys);
   for (let block = 0; block < blocks.length; block++) if (missing[block] === 0) ready.push(block);
   const placer = new BlockPlacer(schedule, choices);

@@ -1,0 +1,76 @@
+import type { Candidate, Draft } from "./candidate";
+import type { Compiled } from "./compiled";
+import { dispatched, MOST_DISPATCHED } from "./dispatch";
+import { Justifier } from "./justify";
+import { outlookOf } from "./outlook";
+import { type Choices, plainChoices } from "./placeNode";
+import type { Plan } from "./problem";
+import { RULES, type Rule } from "./rules";
+import { Score } from "./score";
+import { serial } from "./serial";
+
+/** Makes plans from drafts and rules, and counts them against the budget. */
+export class PlanMaker {
+  schedules = 0;
+  private readonly outlook;
+  private justifier: Justifier | null = null;
+
+  constructor(
+    private readonly compiled: Compiled,
+    private readonly budget: number,
+  ) {
+    this.outlook = outlookOf(compiled);
+  }
+
+  get spent(): boolean {
+    return this.schedules >= this.budget;
+  }
+
+  from({ keys, choices, name }: Draft): Candidate {
+    this.schedules++;
+    const schedule = serial(this.compiled, keys, choices);
+    return { order: inOrder(schedule.start, keys), choices, score: new Score(schedule), rule: name };
+  }
+
+  byRule({ name, key }: Rule): Candidate {
+    return this.plainly(
+      Float64Array.from({ length: this.compiled.count }, (_, node) => key(this.outlook, node)),
+      name,
+    );
+  }
+
+  /** The plans of all further rules, as long as the budget lasts. */
+  *byRules(finish: number): Generator<Candidate> {
+    for (const rule of RULES) if (!this.spent) yield this.byRule(rule);
+    if (this.compiled.count > MOST_DISPATCHED) return;
+    for (const lookAhead of [0.5, 1, 2, 4]) {
+      if (!this.spent) yield this.plainly(dispatched(this.compiled, this.outlook, finish, lookAhead), "tardiness cost");
+    }
+  }
+
+  /** Everything where the plan has it, as far as that is still possible. */
+  keeping(plan: Plan): Candidate {
+    const { problem, count } = this.compiled;
+    const keys = Float64Array.from({ length: count }, (_, node) => plan.placed[node]?.start ?? problem.horizon);
+    return this.from({ keys, choices: { ...plainChoices(count), kept: plan }, name: "kept plan" });
+  }
+
+  /** A backward and a forward pass from a plan. */
+  *justified(candidate: Candidate): Generator<Candidate> {
+    this.justifier ??= new Justifier(this.compiled);
+    const choices: Choices = { ...candidate.choices, kept: null };
+    this.schedules++;
+    const keys = this.justifier.keysOf(candidate.score.schedule, choices);
+    if (!this.spent) yield this.from({ keys, choices, name: "backwards and forwards" });
+  }
+
+  private plainly(keys: Float64Array, name: string): Candidate {
+    return this.from({ keys, choices: plainChoices(this.compiled.count), name });
+  }
+}
+
+/** Nodes by start, then by key, then by number; those without a place last. */
+function inOrder(start: Int32Array, keys: Float64Array): Int32Array {
+  const at = (node: number): number => (start[node]! < 0 ? Number.POSITIVE_INFINITY : start[node]!);
+  return Int32Array.from(start.keys()).sort((a, b) => (at(a) === at(b) ? keys[a]! - keys[b]! || a - b : at(a) - at(b)));
+}
