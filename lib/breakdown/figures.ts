@@ -1,5 +1,6 @@
+import type { Scope } from "#lib/constructions/checkUnits";
 import type { Value } from "#lib/constructions/evaluate";
-import type { Expression, Unit } from "#lib/constructions/expression";
+import type { Expression } from "#lib/constructions/expression";
 import { driverScope } from "#lib/constructions/scope";
 import { MEASUREMENTS } from "#lib/measurements/measurement";
 import { readLength } from "#lib/units/readLength";
@@ -16,6 +17,8 @@ import type { ComputedLayer, DriverValue, WorkNote } from "./work";
 export interface Figures {
   /** Parameters, body, sums and drivers, by the names formulas use. */
   readonly values: ReadonlyMap<string, Value>;
+  /** Units of those names. */
+  readonly units: Scope;
   readonly layers: readonly ComputedLayer[];
   readonly drivers: readonly DriverValue[];
   readonly notes: readonly WorkNote[];
@@ -40,13 +43,11 @@ export const workFigures = (request: MakingRequest, formulas: FormulaReader): Fi
     );
     const value = driver.unit === "length" ? Math.round(worked) : worked;
     const tree = formulas.tree(driver.formula);
-    const arithmetic = tree.ok
-      ? sayFormula(driver.formula, tree.value, values, (name) => units.get(name)?.unit ?? "ratio", request.reader)
-      : "";
+    const arithmetic = tree.ok ? sayFormula(driver.formula, tree.value, values, units, request.reader) : "";
     values.set(driver.code, value);
     return { code: driver.code, label: driver.label, unit: driver.unit, value, arithmetic };
   });
-  return { values, layers, drivers, notes: [...texts.values()] };
+  return { values, units, layers, drivers, notes: [...texts.values()] };
 };
 
 /** Every measurement that formulas name has a median: the construction was refused otherwise. */
@@ -63,14 +64,8 @@ const bodyValues = (request: MakingRequest, note: (kind: WorkNote["kind"], text:
   });
 
 /** `hoopRing + hoopOverlap, with hoopRing 85 1/4 in, hoopOverlap 7 7/8 in`. */
-export const sayFormula = (
-  text: string,
-  tree: Expression,
-  values: ReadonlyMap<string, Value>,
-  unitOf: (name: string) => Unit,
-  reader: Reader,
-): string => {
+export const sayFormula = (text: string, tree: Expression, values: ReadonlyMap<string, Value>, units: Scope, reader: Reader): string => {
   const used = namesIn(tree).filter((name) => name !== "pi");
-  const figures = used.map((name) => `${name} ${sayValue(values.get(name) ?? 0, unitOf(name), reader)}`);
+  const figures = used.map((name) => `${name} ${sayValue(values.get(name) ?? 0, units.get(name)?.unit ?? "ratio", reader)}`);
   return figures.length === 0 ? text : `${text}, with ${figures.join(", ")}`;
 };

@@ -1,5 +1,4 @@
 import type { NeedRule } from "#lib/constructions/construction";
-import { driverScope } from "#lib/constructions/scope";
 import type { Length } from "#lib/units/quantities";
 import { showLength } from "#lib/units/showLength";
 import { type Figures, sayFormula } from "./figures";
@@ -84,10 +83,7 @@ const amountOf = (
     case "plain": {
       const worked = number(rule.formula);
       const tree = formulas.tree(rule.formula);
-      const units = driverScope(request.construction);
-      const arithmetic = tree.ok
-        ? sayFormula(rule.formula, tree.value, figures.values, (name) => units.get(name)?.unit ?? "ratio", reader)
-        : "";
+      const arithmetic = tree.ok ? sayFormula(rule.formula, tree.value, figures.values, figures.units, reader) : "";
       return { quantity: rule.measure === "length" ? Math.round(worked) : worked, cuts: [], arithmetic };
     }
   }
