@@ -42,18 +42,25 @@ export const HemPicture = ({ plan }: { readonly plan: Pick<StagingPlan, "load" |
           </text>
           <text x={group.x} y={31} className={styles.second}>
             {needOf(group)}
+            {group.over > 0 && <tspan className={`${styles.strong} ${styles.bad}`}>, {overHours(group.over)} over</tspan>}
           </text>
           {group.bars.map((bar) => (
             <Bar key={bar.week} bar={bar} skill={group.code as Skill} />
           ))}
         </g>
       ))}
+      {picture.groups
+        .flatMap((group) => group.bars.map((bar) => ({ key: `${group.code} ${bar.week}`, below: bar.below })))
+        .map(({ key, below }) => below && below.over >= LEAST_SAID && <Over key={key} below={below} />)}
       <path d={`M-14 ${chalk}H${picture.width + 14}`} className={styles.chalk} />
     </svg>
   );
 };
 
 const needOf = (group: HemGroup): string => `${wholeHours(group.needed)} of ${wholeHours(group.free)} h`;
+
+/** Minutes over that get a figure of their own under the bar; fewer are in the sum at the head. */
+const LEAST_SAID = 30;
 
 /** Narrower bars have no room for the day of their Monday. */
 const LEAST_HEADED = 15;
@@ -71,21 +78,21 @@ const Bar = ({ bar, skill }: { readonly bar: HemBar; readonly skill: Skill }) =>
       )}
       {bar.width > 0 && <rect x={bar.x} y={RAIL} width={bar.width} height={SIZE.full} className={styles.free} />}
       {bar.above > 0 && <rect x={bar.x} y={RAIL} width={bar.width} height={bar.above} style={{ fill: weave, stroke: thread }} />}
-      {bar.below && (
-        <>
-          <rect x={bar.below.x} y={chalk} width={bar.below.width} height={bar.below.length} className={styles.over} />
-          <text
-            x={bar.below.x + bar.below.width / 2}
-            y={chalk + bar.below.length + 15}
-            className={`${styles.strong} ${styles.bad} ${styles.centred}`}
-          >
-            +{overHours(bar.below.over)}
-          </text>
-        </>
-      )}
+      {bar.below && <rect x={bar.below.x} y={chalk} width={bar.below.width} height={bar.below.length} className={styles.over} />}
     </>
   );
 };
 
-/** Half an hour over is still said: whole hours where there are any, else a tenth. */
-const overHours = (minutes: number): string => (minutes >= 60 ? String(Math.round(minutes / 60)) : (minutes / 60).toFixed(1));
+/** Hours over, beneath what hangs: after all bars, so that none covers them. */
+const Over = ({ below }: { readonly below: NonNullable<HemBar["below"]> }) => (
+  <text
+    x={below.x + below.width / 2}
+    y={RAIL + SIZE.full + below.length + 15}
+    className={`${styles.strong} ${styles.bad} ${styles.centred}`}
+  >
+    +{overHours(below.over)}
+  </text>
+);
+
+/** Whole hours where there are any, else tenths. */
+const overHours = (minutes: number): string => (minutes >= LEAST_SAID ? String(Math.round(minutes / 60)) : (minutes / 60).toFixed(1));

@@ -8,8 +8,8 @@ import styles from "./Picture.module.css";
 const WIDTH = 1392;
 
 /** Heights of the tape on an ordinary page, and on the overview, where it is thick. */
-const THIN = { top: 25, tall: 26, knob: 8, name: 13, height: 54, letters: 13 };
-const THICK = { top: 52, tall: 38, knob: 20, name: 22, height: 110, letters: 15 };
+const THIN = { top: 25, tall: 26, knob: 8, name: 13, height: 54, letters: 13, tier: 17 };
+const THICK = { top: 52, tall: 38, knob: 20, name: 22, height: 110, letters: 15, tier: 36 };
 
 interface Props {
   readonly staging: Staging;
@@ -24,13 +24,14 @@ export const ProductionTape = ({ staging, today, thick = false }: Props) => {
   if (!opening) return null;
   const { unit, days, pins } = tape(today, opening.date, openDayOf(staging), staging.milestones, { width: WIDTH, letters: at.letters });
   if (days.length === 0) return null;
+  const raised = pins.some((pin) => pin.tier > 0) ? at.tier : 0;
   const said = pins.map((pin) => `${pin.name} ${pin.small}`).join("; ");
   return (
     <svg
       className={styles.picture}
-      viewBox={`0 0 ${WIDTH} ${at.height}`}
+      viewBox={`0 ${-raised} ${WIDTH} ${at.height + raised}`}
       width={WIDTH}
-      height={at.height}
+      height={at.height + raised}
       role="img"
       aria-label={`${days.length - 1} working days to opening. ${said}.`}
     >
@@ -67,17 +68,18 @@ export const ProductionTape = ({ staging, today, thick = false }: Props) => {
 const Milestone = ({ pin, at, thick }: { readonly pin: TapePin; readonly at: typeof THIN; readonly thick: boolean }) => {
   const x = pin.label === "right" ? pin.x + 8 : pin.x - 8;
   const side = pin.label === "right" ? "" : styles.right;
+  const up = pin.tier * at.tier;
   return (
     <>
-      <path d={`M${pin.x} ${at.knob}V${at.top + 6}`} className={styles.ink} />
-      <circle cx={pin.x} cy={at.knob} r={thick ? 4.5 : 3.6} style={{ fill: "var(--ink)" }} />
+      <path d={`M${pin.x} ${at.knob - up}V${at.top + 6}`} className={styles.ink} />
+      <circle cx={pin.x} cy={at.knob - up} r={thick ? 4.5 : 3.6} style={{ fill: "var(--ink)" }} />
       {pin.label && (
-        <text x={x} y={at.name} className={`${thick ? styles.name : styles.middle} ${side}`}>
+        <text x={x} y={at.name - up} className={`${thick ? styles.name : styles.middle} ${side}`}>
           {pin.name}
         </text>
       )}
-      {pin.label && thick && (
-        <text x={x} y={at.name + 17} className={`${styles.second} ${side}`}>
+      {pin.label && pin.both && thick && (
+        <text x={x} y={at.name + 17 - up} className={`${styles.second} ${side}`}>
           {pin.small}
         </text>
       )}

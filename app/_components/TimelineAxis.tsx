@@ -21,13 +21,13 @@ export const TimelineAxis = ({ axis, bottom, pins }: Props) => (
       <g key={`${pin.name} ${pin.small}`}>
         {pin.isToday ? (
           <>
-            <path d={`M${pin.x} 46V${bottom}`} style={{ stroke: "var(--ink)", strokeWidth: 5 }} />
-            <path d={`M${pin.x} 46V${bottom}`} style={{ stroke: "var(--tape)", strokeWidth: 2.6 }} />
+            <path d={lineAt(pin.x, 46, bottom)} style={{ stroke: "var(--ink)", strokeWidth: 5 }} />
+            <path d={lineAt(pin.x, FRAME.tape, bottom)} style={{ stroke: "var(--tape)", strokeWidth: 2.6 }} />
           </>
         ) : (
           <>
-            <path d={`M${pin.x} 28V${bottom}`} className={styles.ink} />
-            <circle cx={pin.x} cy={28} r={4.5} style={{ fill: "var(--ink)" }} />
+            <path d={lineAt(pin.x, 28 - up(pin), bottom)} className={styles.ink} />
+            <circle cx={pin.x} cy={28 - up(pin)} r={4.5} style={{ fill: "var(--ink)" }} />
           </>
         )}
         {pin.label && <PinName pin={pin} />}
@@ -36,17 +36,24 @@ export const TimelineAxis = ({ axis, bottom, pins }: Props) => (
   </>
 );
 
+const up = (pin: LabelledPin): number => pin.tier * FRAME.tier;
+
+/** Down through the tape, and on below the line of the weeks. */
+const lineAt = (x: number, top: number, bottom: number): string => `M${x} ${top}V${FRAME.tape + 28}M${x} ${FRAME.top - 4}V${bottom}`;
+
 const PinName = ({ pin }: { readonly pin: LabelledPin }) => {
   const x = pin.x + (pin.label === "left" ? -8 : 8);
   const side = pin.label === "left" ? styles.right : "";
   return (
     <>
-      <text x={x} y={24} className={`${styles.middle} ${side}`}>
+      <text x={x} y={24 - up(pin)} className={`${styles.middle} ${side}`}>
         {pin.name}
       </text>
-      <text x={x} y={40} className={`${styles.second} ${side}`}>
-        {pin.small}
-      </text>
+      {pin.both && (
+        <text x={x} y={40 - up(pin)} className={`${styles.second} ${side}`}>
+          {pin.small}
+        </text>
+      )}
     </>
   );
 };

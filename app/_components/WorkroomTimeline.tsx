@@ -14,7 +14,7 @@ import { FRAME } from "./timelineFrame";
 
 const WIDTH = 1392;
 /** Under this a day's bars say nothing; a longer plan is drawn wider and scrolls. */
-const LEAST_DAY = 30;
+const LEAST_DAY = 24;
 
 interface Props {
   readonly plan: StagingPlan;
@@ -34,23 +34,24 @@ export const WorkroomTimeline = ({ plan, today, from = today, to }: Props) => {
   const bars = timelineBars(timelineTasks(plan), axis);
   const bottom = FRAME.top + FRAME.row * (makers.length + 1);
   const inside = (date: PlainDate) => span.first <= dayNumber(date) && dayNumber(date) <= span.last;
-  const noon = (date: PlainDate) => axis.xOf(dayNumber(date) * MINUTES_PER_DAY + (span.from + span.to) / 2);
-  const pins = [...milestones.map(({ name, date }) => ({ name, date })), { name: "Today", date: today }]
+  const pins = [...milestones.map((milestone) => ({ ...milestone, isToday: false })), { name: "Today", date: today, at: 0, isToday: true }]
     .filter(({ date }) => inside(date))
-    .map(({ name, date }) => ({ name, small: showDay(date), x: noon(date), isToday: name === "Today" }))
+    .map(({ name, date, at, isToday }) => ({ name, small: showDay(date), x: axis.xOf(dayNumber(date) * MINUTES_PER_DAY + at), isToday }))
     .sort((a, b) => a.x - b.x);
+  const labelled = pinLabels(pins, FRAME.left + width, 13);
+  const raised = labelled.some((pin) => pin.tier > 0) ? FRAME.tier : 0;
   const late = plan.garmentStates.filter((state) => state.minutesLate > 0).length;
   const lateKeys = new Set(lateNodes(plan).map((node) => plan.nodes[node]!.key));
   return (
     <svg
       className={styles.picture}
-      viewBox={`0 0 ${FRAME.left + width} ${bottom + 8}`}
+      viewBox={`0 ${-raised} ${FRAME.left + width} ${bottom + 8 + raised}`}
       width={FRAME.left + width}
-      height={bottom + 8}
+      height={bottom + 8 + raised}
       role="img"
       aria-label={`The workroom's plan: ${makers.length} makers over ${weeks} weeks, ${bars.length} bars, ${late} garments late.`}
     >
-      <TimelineAxis axis={axis} bottom={bottom} pins={pinLabels(pins, FRAME.left + width, 13)} />
+      <TimelineAxis axis={axis} bottom={bottom} pins={labelled} />
       <TimelineRows
         rows={makers.map((maker) => ({ name: maker.name, trade: maker.trade, away: awaySpans(plan.staging, maker.code) }))}
         bars={bars}

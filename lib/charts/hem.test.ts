@@ -70,7 +70,7 @@ describe("hem picture", () => {
     );
     const [bar] = groups[0]!.bars;
     expect(bar).toMatchObject({ width: 0, above: 0, below: { over: 60 } });
-    expect(bar!.below!.width).toBe(Math.max(6, (scale * 60) / 4));
+    expect(bar!.below!.width).toBe(Math.max(6, (scale * 60) / 2));
     expect(hang).toBe(bar!.below!.length);
   });
 

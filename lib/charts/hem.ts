@@ -49,7 +49,7 @@ export interface HemSize {
 
 /** The least an overhang is drawn wide; and how many lengths of the hem it may hang before it is drawn wider instead. */
 const LEAST_BAR = 6;
-const LONGEST_HANG = 4;
+const LONGEST_HANG = 2;
 
 const overOf = (cell: HemCell): number => Math.max(0, cell.needed - cell.free);
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);

@@ -43,23 +43,39 @@ describe("tape", () => {
     expect(tape(day("2027-04-25"), opening.date, weekdays, [opening], size)).toEqual({ unit: 0, days: [], pins: [] });
   });
 
-  it("drops a name before it would cross another pin", () => {
-    const close = [parade, { name: "Dress rehearsal", date: day("2027-04-16") }, opening];
-    const { pins } = tape(day("2027-03-09"), opening.date, weekdays, close, size);
-    expect(pins.map((pin) => pin.label)).toEqual(["left", null, "left"]);
-    const measuring = { name: "Measuring", date: day("2027-03-09") };
-    expect(tape(measuring.date, opening.date, weekdays, [measuring, opening], size).pins.map((pin) => pin.label)).toEqual([
-      "right",
-      "left",
+  const labels = (milestones: readonly { name: string; date: PlainDate }[], width = 1392) =>
+    tape(day("2027-03-09"), opening.date, weekdays, milestones, { ...size, width }).pins.map((pin) => [
+      pin.name,
+      pin.label,
+      pin.both,
+      pin.tier,
     ]);
-    const { pins: crowded } = tape(
-      day("2027-03-09"),
-      opening.date,
-      weekdays,
-      [parade, { ...parade, name: "Parade of covers" }, { ...parade, name: "Photographs" }, opening],
-      { ...size, width: 700 },
-    );
-    expect(crowded.map((pin) => pin.label)).toContain(null);
+
+  it("sets a name left of its pin, right at the edge, and above where neighbours are near", () => {
+    const near = [
+      { name: "Measuring", date: day("2027-03-09") },
+      parade,
+      { name: "Get-in", date: day("2027-04-15") },
+      { name: "Portraits", date: day("2027-04-16") },
+      opening,
+    ];
+    expect(labels(near)).toEqual([
+      ["Measuring", "right", true, 0],
+      ["Dress parade", "left", true, 0],
+      ["Get-in", "left", true, 1],
+      ["Portraits", "right", true, 0],
+      ["Opening", "left", true, 1],
+    ]);
+  });
+
+  it("drops the smaller line, then the name, before either would cross another pin", () => {
+    const crowd = ["A parade", "Photographs", "A speech"].map((name) => ({ name, date: parade.date }));
+    expect(labels([parade, ...crowd], 700)).toEqual([
+      ["Dress parade", "left", true, 0],
+      ["A parade", "left", true, 1],
+      ["Photographs", null, false, 0],
+      ["A speech", null, false, 0],
+    ]);
   });
 
   it("every pin lies on the tape, in the order of dates", () => {

@@ -54,7 +54,7 @@ describe("task graph", () => {
     ]);
     const [cut, fit, join] = boxes;
     const y = cut!.y;
-    const pin = fit!.x + 32;
+    const pin = fit!.x + 44;
     expect(edges).toEqual([
       { from: "cut", to: "fit", path: `M132 ${y}C${(132 + pin - 11) / 2} ${y} ${(132 + pin - 11) / 2} ${y} ${pin - 11} ${y}` },
       {
@@ -76,7 +76,7 @@ describe("task graph", () => {
     expect(boxes.map((box) => [box.code, box.width, box.part])).toEqual([
       ["toile", 132, "bodice"],
       ["cut", 132, "skirt"],
-      ["first", 64, "bodice"],
+      ["first", 88, "bodice"],
       ["mount", 132, "skirt"],
     ]);
   });

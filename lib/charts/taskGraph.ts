@@ -34,7 +34,7 @@ export interface TaskGraph {
 }
 
 const BOX = 132;
-const PIN = 64;
+const PIN = 88;
 const COLUMN_GAP = 24;
 const LANE_GAP = 24;
 const PAD = 24;
@@ -89,7 +89,7 @@ export const taskGraph = (given: readonly GraphNode[]): TaskGraph => {
     nodes.some((node) => columns.get(node.code) === column && node.kind === "task") ? BOX : PIN,
   );
   const xs = widths.map((_, column) => widths.slice(0, column).reduce((sum, width) => sum + width + COLUMN_GAP, 0));
-  const wrapped = new Map(nodes.map((node) => [node.code, wrapWords(node.name, BOX - PAD, LETTERS)]));
+  const wrapped = new Map(nodes.map((node) => [node.code, wrapWords(node.name, node.kind === "task" ? BOX - PAD : PIN, LETTERS)]));
   const boxHeight = Math.max(1, ...[...wrapped.values()].map((lines) => lines.length)) * LINE + SMALL_LINES;
   const yOf = (row: number) => row * (boxHeight + LANE_GAP) + boxHeight / 2 + 2;
   const boxes = nodes.map((node): GraphBox => {

@@ -23,6 +23,7 @@ const task = (key: string, stretches: readonly (readonly [number, number])[], mo
   key,
   row: 0,
   number: "LM 1",
+  short: "1",
   name: "Cut",
   overtime: [],
   stretches: stretches.map(([start, end]) => ({ start, end })),

@@ -13,6 +13,8 @@ export interface TimelineTask {
   readonly row: number;
   /** Garment numbers, drawn above; and the work, drawn below. */
   readonly number: string;
+  /** The number without its letters, for a narrow bar. */
+  readonly short: string;
   readonly name: string;
   /** When it is worked, in order. */
   readonly stretches: readonly Span[];
@@ -55,7 +57,7 @@ const barsOf = (task: TimelineTask, row: readonly Span[], axis: TimelineDays): r
   const fits = (part: (typeof parts)[number], text: string) =>
     textWidth(text, LETTERS) <= part.right - part.x - PAD - (part.first ? SELVEDGE : 0);
   const both = parts.find((part) => fits(part, task.number) && fits(part, task.name));
-  const one = both ?? parts.find((part) => fits(part, task.number));
+  const one = both ?? parts.find((part) => fits(part, task.number)) ?? parts.find((part) => fits(part, task.short));
   return parts.map((part, at) => ({
     key: task.key,
     row: task.row,
@@ -63,7 +65,7 @@ const barsOf = (task: TimelineTask, row: readonly Span[], axis: TimelineDays): r
     width: part.right - part.x,
     first: part.first,
     joinedFrom: at > 0 ? parts[at - 1]!.right : null,
-    number: part === one ? task.number : null,
+    number: part === one ? (fits(part, task.number) ? task.number : task.short) : null,
     name: part === both ? task.name : null,
     overtime: task.overtime
       .map(({ start, end }) => ({ from: Math.max(part.x, axis.xOf(start)), to: Math.min(part.right, axis.xOf(end)) }))

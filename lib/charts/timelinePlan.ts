@@ -51,7 +51,8 @@ export const timelineTasks = ({ staging, tasks }: Pick<Shown, "staging" | "tasks
     const row = staging.makers.findIndex((maker) => maker.code === task.maker);
     if (row === -1 || task.stretches.length === 0) return [];
     const overtime = task.overtimeMinutes > 0 ? outsideHours(task, staging.makers[row]!) : [];
-    return [{ key: task.key, row, number: numbersText(task.garments), name: task.name, stretches: task.stretches, overtime }];
+    const number = numbersText(task.garments);
+    return [{ key: task.key, row, number, short: number.replace(/^\D+/, ""), name: task.name, stretches: task.stretches, overtime }];
   });
 
 const outsideHours = ({ stretches }: PlannedTask, maker: Maker): readonly Span[] => {
