@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { inSteps, merged, shared, totalMinutes, without } from "./intervals";
+import { inSteps, merged, minutesWithin, shared, totalMinutes, without } from "./intervals";
 
 const intervals = fc.array(
   fc.tuple(fc.integer({ min: 0, max: 60 }), fc.integer({ min: 0, max: 20 })).map(([start, length]) => ({ start, end: start + length })),
@@ -35,6 +35,14 @@ describe("intervals", () => {
       fc.property(intervals, intervals, (a, b) => {
         const result = shared(a, b);
         for (const minute of minutes) expect(holds(result, minute)).toBe(holds(a, minute) && holds(b, minute));
+      }),
+    );
+  });
+
+  it("count what one has within others as what the two share", () => {
+    fc.assert(
+      fc.property(intervals, intervals, (a, b) => {
+        for (const one of a) expect(minutesWithin(one, merged(b))).toBe(totalMinutes(shared([one], b)));
       }),
     );
   });

@@ -37,5 +37,15 @@ export const inSteps = (intervals: readonly Interval[], step: number): Interval[
     .map(({ start, end }) => ({ start: Math.ceil(start / step) * step, end: Math.floor(end / step) * step }))
     .filter((one) => one.start < one.end);
 
+/** Minutes of an interval that lie in sorted, disjoint ones. */
+export const minutesWithin = ({ start, end }: Interval, sorted: readonly Interval[]): number => {
+  let minutes = 0;
+  for (const one of sorted) {
+    if (one.start >= end) break;
+    minutes += Math.max(0, Math.min(one.end, end) - Math.max(one.start, start));
+  }
+  return minutes;
+};
+
 /** Total minutes of disjoint intervals. */
 export const totalMinutes = (intervals: readonly Interval[]): number => intervals.reduce((sum, one) => sum + one.end - one.start, 0);

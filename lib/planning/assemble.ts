@@ -11,13 +11,15 @@ import { plannedFittings, plannedTasks } from "./planned";
 import type { Prepared } from "./prepared";
 import type { StagingPlan } from "./stagingPlan";
 import { summaryOf } from "./summary";
+import { latenesses } from "./why";
 
 /** A chosen plan back in the words and dates of the wardrobe, with what must be bought for it. */
 export const assemble = (prepared: Prepared, answer: LevellingAnswer): StagingPlan => {
   const { staging, garments, works, problem, nodes, dayZero } = prepared;
   const tasks = plannedTasks(prepared, answer);
   const fittings = plannedFittings(prepared, answer);
-  const states = garmentStates(prepared, answer);
+  const late = latenesses(prepared, answer);
+  const states = garmentStates(prepared, answer, late);
   const { purchase, cutting } = purchaseList(staging, works, firstCut(prepared, answer));
   return {
     staging,
@@ -33,7 +35,7 @@ export const assemble = (prepared: Prepared, answer: LevellingAnswer): StagingPl
     load: loadOf(prepared, answer),
     purchase,
     cutting,
-    notes: [...lateNotes(prepared, answer, states, purchase), ...prepared.notes],
+    notes: [...lateNotes(prepared, answer, states, late, purchase), ...prepared.notes],
     summary: summaryOf(prepared, answer, { tasks, fittings, garmentStates: states, purchase }),
   };
 };

@@ -19,24 +19,30 @@ interface ClockChange {
   readonly ahead: number;
 }
 
+/** Days looked at together: no zone changes its clocks twice in a week. */
+const STRIDE = 7;
+
 export const makeAxis = (dayZero: DayNumber, lastDay: DayNumber, zone: string): Axis => {
   const zero = dayZero * MINUTES_PER_DAY;
   const aheadAfter = (elapsed: number) => addElapsed(zero, elapsed, zone) - zero - elapsed;
   const changes: ClockChange[] = [];
   let ahead = 0;
-  for (let day = dayZero; day < lastDay; day++) {
-    const end = elapsedBetween(zero, (day + 1) * MINUTES_PER_DAY, zone);
-    if (aheadAfter(end) === ahead) continue;
-    let before = end - 2 * MINUTES_PER_DAY;
+  let before = 0;
+  for (let day = dayZero; day < lastDay; day += STRIDE) {
+    const end = elapsedBetween(zero, (day + STRIDE) * MINUTES_PER_DAY, zone);
     let at = end;
+    if (aheadAfter(end) === ahead) before = end;
     while (at - before > 1) {
       const middle = Math.floor((before + at) / 2);
       if (aheadAfter(middle) === ahead) before = middle;
       else at = middle;
     }
-    const after = aheadAfter(at);
-    changes.push({ at, wall: zero + at + Math.max(ahead, after), ahead: after });
-    ahead = after;
+    if (before < end) {
+      const after = aheadAfter(at);
+      changes.push({ at, wall: zero + at + Math.max(ahead, after), ahead: after });
+      ahead = after;
+      before = end;
+    }
   }
   return { dayZero, changes };
 };

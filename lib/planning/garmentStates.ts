@@ -5,17 +5,14 @@ import { workroomHours } from "#lib/labour/calendars";
 import type { LevellingAnswer } from "#lib/levelling/problem";
 import type { Minutes } from "#lib/units/quantities";
 import { toWall } from "./axis";
-import { linkText } from "./linkWords";
-import { namesOf } from "./names";
 import type { Prepared } from "./prepared";
 import type { GarmentState } from "./stagingPlan";
-import { reasonsOf } from "./why";
+import type { Lateness } from "./why";
 
 /** How each garment stands in the plan, in the order of the piece list. One without work has no finish and is never late. */
-export const garmentStates = (prepared: Prepared, answer: LevellingAnswer): GarmentState[] => {
+export const garmentStates = (prepared: Prepared, answer: LevellingAnswer, late: ReadonlyMap<string, Lateness>): GarmentState[] => {
   const { garments, staging, problem, nodes, axis } = prepared;
   const isOpen = openDays(prepared);
-  const names = namesOf(prepared);
   const minutes = minutesByGarment(prepared);
   const finished = new Map(nodes.flatMap((node, at) => (node.kind === "finished" ? [[node.garment, at] as const] : [])));
   return garments.map(({ number, due }) => {
@@ -25,9 +22,7 @@ export const garmentStates = (prepared: Prepared, answer: LevellingAnswer): Garm
     const placed = node === undefined ? null : (answer.plan.placed[node] ?? null);
     const finish = placed && toWall(axis, placed.end);
     const dueAt = problem.dues.findIndex((one) => one.node === node);
-    const chain = answer.late.find((one) => one.due === dueAt);
-    const links = chain?.links ?? [];
-    const telling = { prepared, answer, names, garment: number };
+    const why = late.get(number);
     return {
       garment: number,
       minutes: minutes.get(number) ?? 0,
@@ -35,15 +30,8 @@ export const garmentStates = (prepared: Prepared, answer: LevellingAnswer): Garm
       due: dueWall,
       minutesLate: placed ? Math.max(0, placed.end - problem.dues[dueAt]!.at) : 0,
       daysLate: finish === null ? 0 : workingDaysAfter(dayNumber(milestone.date), Math.floor(finish / MINUTES_PER_DAY), isOpen),
-      why: reasonsOf(telling, links)
-        .slice(0, MOST_REASONS)
-        .map(({ text }) => text),
-      links: links.map((link) => ({
-        text: linkText(telling, link),
-        cause: link.cause,
-        start: toWall(axis, link.start),
-        end: toWall(axis, link.end),
-      })),
+      why: (why?.reasons ?? []).slice(0, MOST_REASONS).map(({ text }) => text),
+      links: why?.links ?? [],
     };
   });
 };

@@ -4,28 +4,29 @@ import { showHours } from "#lib/units/hours";
 import { namesOf } from "./names";
 import type { Prepared } from "./prepared";
 import type { GarmentState, PlanNote } from "./stagingPlan";
-import { reasonsOf } from "./why";
+import type { Lateness } from "./why";
 
 /** What the plan makes known: late garments with their causes, work without a place, orders that come too late. */
 export const lateNotes = (
   prepared: Prepared,
   answer: LevellingAnswer,
   states: readonly GarmentState[],
+  late: ReadonlyMap<string, Lateness>,
   purchase: PurchaseList,
-): PlanNote[] => [...lateGarments(prepared, answer, states), ...unplaced(prepared, answer), ...orders(purchase, prepared.today)];
+): PlanNote[] => [...lateGarments(states, late), ...unplaced(prepared, answer), ...orders(purchase, prepared.today)];
 
-const lateGarments = (prepared: Prepared, answer: LevellingAnswer, states: readonly GarmentState[]): PlanNote[] => {
-  const names = namesOf(prepared);
-  return states
+const lateGarments = (states: readonly GarmentState[], late: ReadonlyMap<string, Lateness>): PlanNote[] =>
+  states
     .filter(({ minutesLate }) => minutesLate > 0)
     .map(({ garment, daysLate, minutesLate, why }) => {
-      const node = prepared.nodes.findIndex((one) => one.kind === "finished" && one.garment === garment);
-      const due = prepared.problem.dues.findIndex((one) => one.node === node);
-      const [first] = reasonsOf({ prepared, answer, names, garment }, answer.late.find((chain) => chain.due === due)?.links ?? []);
-      const late = daysLate > 0 ? `${daysLate} working ${daysLate === 1 ? "day" : "days"}` : showHours(minutesLate);
-      return { kind: "late", about: garment, text: `${late} late. ${why.join(" ")}`.trim(), mend: first?.mend ?? "" };
+      const time = daysLate > 0 ? `${daysLate} working ${daysLate === 1 ? "day" : "days"}` : showHours(minutesLate);
+      return {
+        kind: "late",
+        about: garment,
+        text: `${time} late. ${why.join(" ")}`.trim(),
+        mend: late.get(garment)?.reasons[0]?.mend ?? "",
+      };
     });
-};
 
 const MEND = {
   "no one has the skill": "Give a maker the skill in makers.csv, or send the work out.",

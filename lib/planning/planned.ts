@@ -1,5 +1,5 @@
 import type { GarmentWork } from "#lib/breakdown/work";
-import { shared, totalMinutes } from "#lib/labour/intervals";
+import { minutesWithin } from "#lib/labour/intervals";
 import type { Interval, LevellingAnswer } from "#lib/levelling/problem";
 import { toWall } from "./axis";
 import type { Prepared } from "./prepared";
@@ -35,28 +35,23 @@ export const plannedTasks = (prepared: Prepared, { plan }: LevellingAnswer): Pla
 };
 
 /** Clock minutes of overtime in the work of a maker. */
-export const overtimeOf = ({ problem }: Prepared, maker: number, stretches: readonly Interval[]): number =>
-  totalMinutes(
-    shared(
-      stretches,
-      problem.makers[maker]!.calendar.filter(({ overtime }) => overtime),
-    ),
-  );
+export const overtimeOf = ({ problem }: Prepared, maker: number, stretches: readonly Interval[]): number => {
+  const overtime = problem.makers[maker]!.calendar.filter((stretch) => stretch.overtime);
+  return stretches.reduce((sum, stretch) => sum + minutesWithin(stretch, overtime), 0);
+};
 
 /** Every fitting of a named performer, in node order. */
 export const plannedFittings = (prepared: Prepared, { plan }: LevellingAnswer): PlannedFitting[] => {
   const { staging, problem, axis } = prepared;
   const works = worksByGarment(prepared);
-  const visits = plan.visits
-    .map((visit, index) => ({ visit, index }))
-    .sort((a, b) => a.visit.start - b.visit.start || a.visit.performer - b.visit.performer || a.index - b.index);
+  const visits = [...plan.visits].sort((a, b) => a.start - b.start || a.performer - b.performer);
+  const visitOf = new Map(visits.flatMap((visit, at) => visit.fittings.map((node) => [node, { ...visit, number: at + 1 }])));
   return prepared.nodes.flatMap((node, at): PlannedFitting[] => {
     const engine = problem.nodes[at]!;
     if (node.kind !== "fitting" || engine.kind !== "fitting") return [];
     const fitting = works.get(node.garment)!.fittings.find(({ code, wearer }) => code === node.fitting && wearer === node.wearer)!;
     const placed = plan.placed[at] ?? null;
-    const number = visits.findIndex(({ visit }) => visit.fittings.includes(at));
-    const visit = visits[number]?.visit;
+    const visit = visitOf.get(at);
     return [
       {
         node: at,
@@ -69,7 +64,7 @@ export const plannedFittings = (prepared: Prepared, { plan }: LevellingAnswer): 
         room: visit ? problem.rooms[visit.room]!.id : null,
         start: placed && toWall(axis, placed.start),
         end: placed && toWall(axis, placed.end),
-        visit: visit ? number + 1 : null,
+        visit: visit?.number ?? null,
       },
     ];
   });

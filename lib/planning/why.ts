@@ -1,11 +1,12 @@
 import { MINUTES_PER_DAY } from "#lib/calendar/plainDate";
 import { workroomHours } from "#lib/labour/calendars";
-import { shared, totalMinutes } from "#lib/labour/intervals";
-import type { Interval, Link } from "#lib/levelling/problem";
+import { minutesWithin } from "#lib/labour/intervals";
+import type { Cause, Interval, LevellingAnswer, Link } from "#lib/levelling/problem";
 import { showHours } from "#lib/units/hours";
 import type { Minutes } from "#lib/units/quantities";
 import { toWall } from "./axis";
-import { absenceIn, isOwnWork, onWall, type Telling } from "./linkWords";
+import { absenceIn, isOwnWork, linkText, onWall, type Telling } from "./linkWords";
+import { namesOf } from "./names";
 import type { Prepared } from "./prepared";
 
 /** One cause of a garment's lateness, all its links together. */
@@ -16,12 +17,33 @@ export interface Reason {
   readonly mend: string;
 }
 
-/** What the links of a late garment come to, the most telling first and its own work last. Nights and closed days are no reason. */
-export const reasonsOf = (telling: Telling, links: readonly Link[]): Reason[] => {
-  const open = openHours(telling.prepared);
+/** Why a garment is late: its links in words, and what they come to. */
+export interface Lateness {
+  readonly links: readonly (Interval & { readonly text: string; readonly cause: Cause })[];
+  /** The most telling first, its own work last. */
+  readonly reasons: readonly Reason[];
+}
+
+/** By garment; none for those in time. Times are of the wall clock. */
+export const latenesses = (prepared: Prepared, answer: LevellingAnswer): ReadonlyMap<string, Lateness> => {
+  const names = namesOf(prepared);
+  const open = openHours(prepared);
+  return new Map(
+    answer.late.flatMap(({ due, links }) => {
+      const node = prepared.nodes[prepared.problem.dues[due]!.node]!;
+      if (node.kind !== "finished") return [];
+      const telling = { prepared, answer, names, garment: node.garment };
+      const told = links.map((link) => ({ text: linkText(telling, link), cause: link.cause, ...onWall(prepared, link) }));
+      return [[node.garment, { links: told, reasons: reasonsOf(telling, links, open) }]];
+    }),
+  );
+};
+
+/** Nights and closed days are no reason. */
+const reasonsOf = (telling: Telling, links: readonly Link[], open: readonly Interval[]): Reason[] => {
   const groups = new Map<string, { minutes: Minutes; links: Link[]; own: boolean }>();
   for (const link of links) {
-    const minutes = totalMinutes(shared([onWall(telling.prepared, link)], open));
+    const minutes = minutesWithin(onWall(telling.prepared, link), open);
     if (minutes === 0) continue;
     const own = isOwnWork(telling, link);
     const key = own ? "own" : keyOf(telling, link);
