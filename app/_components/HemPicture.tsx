@@ -9,7 +9,7 @@ import styles from "./Picture.module.css";
 import { skillCloth } from "./skillCloth";
 
 const SIZE = { width: 1392, full: 150, barGap: 4, groupGap: 22, leastGroup: 96 };
-const RAIL = 54;
+const RAIL = 70;
 
 /** Hours needed against hours free, by skill and week: width is hours free, length hours needed, and what hangs below the chalk line is over. */
 export const HemPicture = ({ plan }: { readonly plan: Pick<StagingPlan, "load" | "staging"> }) => {
@@ -42,8 +42,12 @@ export const HemPicture = ({ plan }: { readonly plan: Pick<StagingPlan, "load" |
           </text>
           <text x={group.x} y={31} className={styles.second}>
             {needOf(group)}
-            {group.over > 0 && <tspan className={`${styles.strong} ${styles.bad}`}>, {overHours(group.over)} over</tspan>}
           </text>
+          {group.over > 0 && (
+            <text x={group.x} y={47} className={`${styles.strong} ${styles.bad}`}>
+              {overHours(group.over)} h over
+            </text>
+          )}
           {group.bars.map((bar) => (
             <Bar key={bar.week} bar={bar} skill={group.code as Skill} />
           ))}
@@ -72,7 +76,7 @@ const Bar = ({ bar, skill }: { readonly bar: HemBar; readonly skill: Skill }) =>
   return (
     <>
       {bar.width >= LEAST_HEADED && (
-        <text x={middle} y={48} className={`${styles.third} ${styles.centred}`}>
+        <text x={middle} y={RAIL - 6} className={`${styles.third} ${styles.centred}`}>
           {civilOf(dayNumber(bar.week as PlainDate)).day}
         </text>
       )}

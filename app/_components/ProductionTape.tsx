@@ -79,7 +79,7 @@ const Milestone = ({ pin, at, thick }: { readonly pin: TapePin; readonly at: typ
         </text>
       )}
       {pin.label && pin.both && thick && (
-        <text x={x} y={at.name + 17 - up} className={`${styles.second} ${side}`}>
+        <text x={x} y={at.name + 17 - up} className={`${styles.second} ${side} ${styles.tight}`}>
           {pin.small}
         </text>
       )}

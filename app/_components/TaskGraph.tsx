@@ -110,14 +110,14 @@ const Task = ({ box, height, operation, maker, planned, isLate }: TaskProps) => 
       />
       <rect x={box.x} y={top} width={9} height={height} style={{ fill: weave, stroke: thread }} />
       {box.lines.map((line, at) => (
-        <text key={line} x={box.x + 17} y={top + 20 + 16 * at} className={styles.middle}>
+        <text key={line} x={box.x + 17} y={top + 20 + 16 * at} className={`${styles.middle} ${styles.tight}`}>
           {line}
         </text>
       ))}
-      <text x={box.x + 17} y={below + 17} className={styles.second}>
+      <text x={box.x + 17} y={below + 17} className={`${styles.second} ${styles.tight}`}>
         {maker}
       </text>
-      <text x={box.x + 17} y={below + 34} className={styles.second}>
+      <text x={box.x + 17} y={below + 34} className={`${styles.second} ${styles.tight}`}>
         {showHours(operation.minutes[1])}
         {day}
       </text>
@@ -135,12 +135,12 @@ const Fitting = ({ box, planned }: { readonly box: GraphBox; readonly planned: P
         <path d={`M${middle + 1.4} ${box.y - 1.6}L${middle - 4.5} ${box.y + 5.5}`} stroke="currentColor" strokeWidth="1.6" />
       </g>
       {box.lines.map((line, at) => (
-        <text key={line} x={middle} y={box.y + 27 + 14 * at} className={`${styles.strong} ${styles.centred}`}>
+        <text key={line} x={middle} y={box.y + 27 + 14 * at} className={`${styles.strong} ${styles.centred} ${styles.tight}`}>
           {line}
         </text>
       ))}
       {planned && (
-        <text x={middle} y={box.y + 27 + 14 * box.lines.length} className={`${styles.second} ${styles.centred}`}>
+        <text x={middle} y={box.y + 27 + 14 * box.lines.length} className={`${styles.second} ${styles.centred} ${styles.tight}`}>
           {planned.start === null ? "not placed" : showDay(splitWall(planned.start).date)}
         </text>
       )}

@@ -50,7 +50,7 @@ const PinName = ({ pin }: { readonly pin: LabelledPin }) => {
         {pin.name}
       </text>
       {pin.both && (
-        <text x={x} y={40 - up(pin)} className={`${styles.second} ${side}`}>
+        <text x={x} y={40 - up(pin)} className={`${styles.second} ${side} ${styles.tight}`}>
           {pin.small}
         </text>
       )}

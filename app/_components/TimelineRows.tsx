@@ -54,7 +54,7 @@ const Away = ({ x, right, y, reason }: { readonly x: number; readonly right: num
       {room < right - x - 8 && (
         <>
           <rect x={(x + right - room) / 2} y={y - 8} width={room} height={16} style={{ fill: "var(--sheet)" }} />
-          <text x={(x + right) / 2} y={y + 4} className={`${styles.second} ${styles.centred}`}>
+          <text x={(x + right) / 2} y={y + 4} className={`${styles.second} ${styles.centred} ${styles.tight}`}>
             {reason}
           </text>
         </>
@@ -85,12 +85,12 @@ const Bar = ({ bar, skill, isLate }: { readonly bar: TimelineBar; readonly skill
         <rect x={bar.x} y={y} width={Math.min(SELVEDGE, bar.width)} height={FRAME.bar} style={{ fill: weave, stroke: thread }} />
       )}
       {bar.number && (
-        <text x={textX} y={bar.name ? y + 14 : y + 21} className={styles.strong}>
+        <text x={textX} y={bar.name ? y + 14 : y + 21} className={`${styles.strong} ${styles.tight}`}>
           {bar.number}
         </text>
       )}
       {bar.name && (
-        <text x={textX} y={y + 28}>
+        <text x={textX} y={y + 28} className={styles.tight}>
           {bar.name}
         </text>
       )}

@@ -47,7 +47,7 @@ export const TimelineThread = ({ plan, bars, axis, right }: Props) => {
           <circle cx={pin.x + 7} cy={y - 4} r={2.8} fill="currentColor" />
           <path d={`M${pin.x + 5.5} ${y - 2}L${pin.x} ${y + 6}`} stroke="currentColor" strokeWidth="1.6" />
           {pin.label && (
-            <text x={pin.x + 13} y={y + 4}>
+            <text x={pin.x + 13} y={y + 4} className={styles.tight}>
               {pin.label}
             </text>
           )}
@@ -58,7 +58,7 @@ export const TimelineThread = ({ plan, bars, axis, right }: Props) => {
         <circle key={`${knot.x} ${knot.y}`} cx={knot.x} cy={knot.y} r={3.6} className={styles.knot} />
       ))}
       {worst && end && (
-        <text x={end.to} y={end.y - FRAME.bar / 2 - 2} className={`${styles.strong} ${styles.bad} ${styles.right}`}>
+        <text x={end.to} y={end.y - FRAME.bar / 2 - 2} className={`${styles.strong} ${styles.bad} ${styles.right} ${styles.tight}`}>
           {worst.garment}, {worst.daysLate === 1 ? "1 day" : `${worst.daysLate} days`} late
         </text>
       )}
