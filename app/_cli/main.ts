@@ -36,8 +36,14 @@ try {
     process.exitCode = 2;
   }
 } catch (error) {
-  output.words(
-    `This is a defect of Tarlatan, not of your folder. Please report it with these lines:\n${error instanceof Error ? error.stack : error}`,
-  );
-  process.exitCode = 1;
+  const { code, path, message } = error as NodeJS.ErrnoException;
+  if (code !== undefined && path !== undefined) {
+    output.words(`${path}: ${message} Look at the folder, its permissions and the space left.`);
+    process.exitCode = 2;
+  } else {
+    output.words(
+      `This is a defect of Tarlatan, not of your folder. Please report it with these lines:\n${error instanceof Error ? error.stack : error}`,
+    );
+    process.exitCode = 1;
+  }
 }
