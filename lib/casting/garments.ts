@@ -1,5 +1,5 @@
 import type { Staging } from "#lib/staging/staging";
-import { placesOf } from "./places";
+import { type DancedPlace, placesByRole } from "./places";
 import type { Garment, Piece, Wearer } from "./wardrobe";
 
 /**
@@ -10,12 +10,13 @@ import type { Garment, Piece, Wearer } from "./wardrobe";
 export const garmentsOf = (staging: Staging): readonly Garment[] => {
   const roleOf = new Map(staging.costumes.map((costume) => [costume.code, costume.role]));
   const prototypes = new Set(staging.sets.filter((set) => set.prototype).map((set) => set.code));
+  const placesOf = placesByRole(staging);
   const counted = new Map<string, number>();
   const begun = new Set<string>();
   const garments: Garment[] = [];
   for (const piece of staging.pieces) {
     const role = roleOf.get(piece.costume) ?? "";
-    const bodies = wearersOf(staging, piece, role);
+    const bodies = wearersOf(piece, placesOf.get(role) ?? []);
     for (const [index, wearers] of bodies.entries()) {
       const kind = `${piece.set}\n${piece.construction}`;
       const ordinal = piece.set === null ? 1 : (counted.get(kind) ?? 0) + 1;
@@ -47,11 +48,10 @@ export const garmentsOf = (staging: Staging): readonly Garment[] => {
 };
 
 /** Wearers of each garment of a piece. */
-const wearersOf = (staging: Staging, piece: Piece, role: string): readonly (readonly Wearer[])[] => {
-  const places = placesOf(staging, role);
+const wearersOf = (piece: Piece, places: readonly DancedPlace[]): readonly (readonly Wearer[])[] => {
   if (piece.each === "role") return places.length === 0 ? [] : [onceEach(places.flatMap((place) => [place.wearer, ...place.covers]))];
   const groups = new Map<string, Wearer[]>();
-  const garmentOf = (place: (typeof places)[number]) => {
+  const garmentOf = (place: DancedPlace) => {
     if (piece.each === "place") return `place ${place.wearer.place}`;
     return place.wearer.performer === null ? `unnamed ${place.wearer.cast} ${place.wearer.place}` : `performer ${place.wearer.performer}`;
   };

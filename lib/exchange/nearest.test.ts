@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { meant, nearest } from "./nearest";
+import { meant, nearest, suggestFor } from "./nearest";
 
 describe("nearest", () => {
   it("finds the word a slip of the pen meant", () => {
@@ -12,5 +12,11 @@ describe("nearest", () => {
     expect(nearest("tiara", ["skirt", "bodice"])).toBeNull();
     expect(nearest("x".repeat(1000), ["x"])).toBeNull();
     expect(meant("tiara", ["skirt"], "Add a row.")).toBe("Add a row.");
+  });
+
+  it("stops suggesting after as many as it was told", () => {
+    const suggest = suggestFor(1);
+    expect(suggest("skrit", ["skirt"], "Add a row.")).toContain("skirt");
+    expect(suggest("skrit", ["skirt"], "Add a row.")).toBe("Add a row.");
   });
 });

@@ -1,6 +1,7 @@
 import type { Construction } from "#lib/constructions/construction";
 import { readConstruction } from "#lib/constructions/readConstruction";
 import type { Fault } from "#lib/exchange/fault";
+import { suggestFor } from "#lib/exchange/nearest";
 import { failed, ok, type Result } from "#lib/result";
 import { nameFiles } from "./fileNames";
 import { FILES } from "./files";
@@ -9,6 +10,8 @@ import { RULES } from "./rules";
 import type { Staging } from "./staging";
 import { readTables } from "./tables";
 import { toStaging } from "./toStaging";
+
+const MOST_SUGGESTIONS = 200;
 
 /**
  * Reads a staging from its files by name: CSV tables and `constructions/NAME.json`. Other files are passed over; a table that is not
@@ -21,13 +24,16 @@ export const readStaging = (files: ReadonlyMap<string, string>): Result<Staging,
   const { tables, faults: ofCells, unknown } = readTables(texts);
   const byCode = new Map(constructions.read.map((construction) => [construction.code, construction]));
   const unreadable = constructions.faults.length > 0 ? [...unknown, "constructions/"] : unknown;
+  const suggest = suggestFor(MOST_SUGGESTIONS);
   const faults = [
     ...ofNames,
     ...constructions.faults,
     ...ofCells,
     ...doubledRows(tables),
-    ...unknownReferences(tables, knownCodes(tables, [...byCode.keys()]), unreadable),
-    ...RULES.filter(({ reads }) => reads.every((file) => !unknown.includes(FILES[file].name))).flatMap(({ rule }) => rule(tables, byCode)),
+    ...unknownReferences(tables, knownCodes(tables, [...byCode.keys()]), unreadable, suggest),
+    ...RULES.filter(({ reads }) => reads.every((file) => !unknown.includes(FILES[file].name))).flatMap(({ rule }) =>
+      rule(tables, byCode, suggest),
+    ),
   ];
   return faults.length > 0 ? failed(inOrder(faults)) : ok(toStaging(tables, constructions.read));
 };

@@ -1,5 +1,5 @@
 import type { Fault } from "#lib/exchange/fault";
-import { meant } from "#lib/exchange/nearest";
+import type { Suggest } from "#lib/exchange/nearest";
 import { columnNotes, headingOf, type Referred } from "./column";
 import { FILES } from "./files";
 import { FILE_KEYS, type Tables } from "./tables";
@@ -25,6 +25,7 @@ export const unknownReferences = (
   tables: Tables,
   known: ReadonlyMap<Referred, readonly string[]>,
   unknown: readonly string[],
+  suggest: Suggest,
 ): readonly Fault[] => {
   const faults: Fault[] = [];
   for (const key of FILE_KEYS) {
@@ -44,7 +45,7 @@ export const unknownReferences = (
           row,
           column: headingOf(column),
           problem: `"${code}" is not in ${place}.`,
-          mend: meant(code, codes, target === "constructions" ? "Add its file." : "Add a row for it there."),
+          mend: suggest(code, codes, target === "constructions" ? "Add its file." : "Add a row for it there."),
         });
       }
     }

@@ -1,30 +1,30 @@
 import { readGiven } from "#lib/breakdown/givenParameters";
 import type { Construction } from "#lib/constructions/construction";
 import type { Fault } from "#lib/exchange/fault";
-import { meant } from "#lib/exchange/nearest";
+import type { Suggest } from "#lib/exchange/nearest";
 import { faultIn, type Rule } from "./rule";
 
 const FILE = "pieces.csv";
 
 /** What is made has a construction; parameters and material roles are those of the construction; materials are known. */
-export const pieceRules: Rule = ({ pieces, materials }, constructions) => {
-  const known = materials.map(({ values }) => values.code ?? "");
+export const pieceRules: Rule = ({ pieces, materials }, constructions, suggest) => {
+  const known = new Set(materials.map(({ values }) => values.code ?? ""));
   return pieces.flatMap(({ row, values }) => {
     const faults: Fault[] = [];
     const fault = (column: string, problem: string, mend: string) => faults.push(faultIn(FILE, row, column, problem, mend));
     if (values.source === "build" && values.construction === null)
       fault("construction", "Nothing says how it is made.", "Name a construction, or choose another source.");
     for (const material of Object.values(values.materials ?? {}))
-      if (!known.includes(material))
-        fault("materials", `"${material}" is not in materials.csv.`, meant(material, known, "Add a row for it there."));
+      if (!known.has(material))
+        fault("materials", `"${material}" is not in materials.csv.`, suggest(material, known, "Add a row for it there."));
     const construction = constructions.get(values.construction ?? "");
     if (!construction) return faults;
     const roles = construction.needs.map((need) => need.role);
     for (const role of Object.keys(values.materials ?? {}))
       if (!roles.includes(role))
-        fault("materials", `${construction.code} has no material role "${role}".`, meant(role, roles, listed(roles)));
+        fault("materials", `${construction.code} has no material role "${role}".`, suggest(role, roles, listed(roles)));
     for (const [code, text] of Object.entries(values.parameters ?? {})) {
-      const problem = parameterProblem(construction, code, text);
+      const problem = parameterProblem(construction, code, text, suggest);
       if (problem) fault("parameters", ...problem);
     }
     return faults;
@@ -33,10 +33,10 @@ export const pieceRules: Rule = ({ pieces, materials }, constructions) => {
 
 const listed = (words: readonly string[]): string => (words.length === 0 ? "Leave the cell empty." : `Use one of ${words.join(", ")}.`);
 
-const parameterProblem = (construction: Construction, code: string, text: string): readonly [string, string] | null => {
+const parameterProblem = (construction: Construction, code: string, text: string, suggest: Suggest): readonly [string, string] | null => {
   const parameter = construction.parameters.find((each) => each.code === code);
   const codes = construction.parameters.map((each) => each.code);
-  if (!parameter) return [`${construction.code} has no parameter "${code}".`, meant(code, codes, listed(codes))];
+  if (!parameter) return [`${construction.code} has no parameter "${code}".`, suggest(code, codes, listed(codes))];
   const read = readGiven(parameter, text);
   return read.ok
     ? null
@@ -44,21 +44,15 @@ const parameterProblem = (construction: Construction, code: string, text: string
 };
 
 /** The operation a set is free until must be one of the constructions its pieces are made by. */
-export const setRules: Rule = ({ sets, pieces }, constructions) =>
-  sets.flatMap(({ row, values: { code, freeUntil } }) => {
+export const setRules: Rule = ({ sets, pieces }, constructions, suggest) => {
+  const made = new Map<string, Set<string>>();
+  for (const { values } of pieces)
+    if (values.set && values.construction) made.set(values.set, (made.get(values.set) ?? new Set()).add(values.construction));
+  return sets.flatMap(({ row, values: { code = "", freeUntil } }) => {
     if (!freeUntil) return [];
-    const made = pieces
-      .filter(({ values }) => values.set === code)
-      .flatMap(({ values }) => constructions.get(values.construction ?? "") ?? []);
-    const operations = made.flatMap((construction) => construction.operations.map((operation) => operation.code));
-    if (made.length === 0 || operations.includes(freeUntil)) return [];
-    return [
-      faultIn(
-        "sets.csv",
-        row,
-        "free_until",
-        `"${freeUntil}" is no operation of its pieces.`,
-        meant(freeUntil, operations, listed([...new Set(operations)])),
-      ),
-    ];
+    const operations = [...(made.get(code) ?? [])].flatMap((name) => constructions.get(name)?.operations.map((each) => each.code) ?? []);
+    if (operations.length === 0 || operations.includes(freeUntil)) return [];
+    const mend = suggest(freeUntil, operations, listed([...new Set(operations)]));
+    return [faultIn("sets.csv", row, "free_until", `"${freeUntil}" is no operation of its pieces.`, mend)];
   });
+};
