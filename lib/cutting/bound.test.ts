@@ -38,6 +38,16 @@ describe("bounds of stocks", () => {
   });
 });
 
+describe("pieces that fill a stock exactly", () => {
+  it("waste nothing, in the plan and in the bound", () => {
+    expect(firstFitDecreasing([50, 60, 50, 40], 100)).toEqual([
+      [1, 3],
+      [0, 2],
+    ]);
+    expect(stocksBound([60, 40], 100)).toBe(1);
+  });
+});
+
 describe("first-fit decreasing", () => {
   it("cuts every piece once and no stock beyond its length", () => {
     fc.assert(
