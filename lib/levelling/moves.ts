@@ -18,7 +18,7 @@ export function changed(compiled: Compiled, from: Candidate, pool: readonly Cand
     ["late work first", isLate ? 4 : 0, (draft) => lift(compiled, draft, late, chance)],
     ["one node moved", 3, (draft) => insert(draft, chance)],
     ["a stretch reordered", 3, (draft) => reorder(draft, from.order, chance)],
-    ["two plans mixed", pool.length > 1 ? 4 : 0, (draft) => mix(draft, pool[chance.below(pool.length)]!.order, chance)],
+    ["two plans mixed", pool.length > 1 ? 12 : 0, (draft) => mix(draft, pool[chance.below(pool.length)]!.order, chance)],
     ["a group moved", hasGroups(compiled) ? 2 : 0, (draft) => moveGroup(compiled, draft, chance)],
     ["another maker", hasCrews ? 3 : 0, (draft) => otherMaker(compiled, draft, chance)],
     ["overtime for late work", isLate && hasCrews ? 1 : 0, (draft) => grantOvertime(compiled, draft, late, chance)],

@@ -19,7 +19,7 @@ const PER_ROUND = 24;
 /** Rounds without a better plan after which the search goes back to the best. */
 const PATIENCE = 8;
 /** Good plans kept to be mixed. */
-const POOL = 12;
+const POOL = 20;
 
 /** Round 0: the kept plan and the plain rule. Round 1: the other rules. Then rounds of changes to the order and the choices. */
 export function search(compiled: Compiled, options: LevelOptions): Found {
@@ -49,7 +49,7 @@ export function search(compiled: Compiled, options: LevelOptions): Found {
       at = best;
     } else {
       for (const end = maker.schedules + PER_ROUND; maker.schedules < end && !maker.spent; ) {
-        const next = maker.from(changed(compiled, at, pool, chance));
+        const next = maker.from(changed(compiled, chance.next() < 0.35 ? pool[chance.below(pool.length)]! : at, pool, chance));
         take(next);
         if (!maker.spent && worthJustifying(compiled, next.score, at.score, chance)) for (const after of maker.justified(next)) take(after);
       }

@@ -1,0 +1,41 @@
+import { describe, expect, it } from "vitest";
+import { checkPlan } from "#lib/levelling/checker/checkPlan";
+import { level } from "#lib/levelling/level";
+import multiSkill from "./data/multiSkill.json";
+import rcpsp from "./data/rcpsp.json";
+import tardiness from "./data/tardiness.json";
+import { type Instance, instanceOf } from "./instance";
+
+/** Legal, with everything placed, never better than what is proved; the mean gap to the best known in percent. */
+function gapAt(instances: readonly unknown[], schedules: number): number {
+  const gaps = instances.map((line) => {
+    const instance: Instance = instanceOf(line)!;
+    const { plan, measures, bounds } = level(instance.problem, { seed: 1, rounds: 1_000_000, schedules, stop: () => false });
+    expect(checkPlan(instance.problem, plan), instance.id).toEqual([]);
+    expect(plan.unplaced, instance.id).toEqual([]);
+    expect(measures.weightedLateness, instance.id).toBeGreaterThanOrEqual(instance.lower);
+    expect(bounds.weightedLateness, instance.id).toBeLessThanOrEqual(instance.best);
+    return (100 * (measures.weightedLateness - instance.best)) / Math.max(1, instance.best);
+  });
+  return gaps.reduce((sum, gap) => sum + gap, 0) / gaps.length;
+}
+
+describe("published scheduling instances at a fixed budget of schedules", () => {
+  it(`projects with limited resources (${rcpsp.source}): mean gap to the best known at 1,000 schedules`, () => {
+    const gap = gapAt(rcpsp.instances, 1000);
+    console.info(`resource-constrained: mean gap ${gap.toFixed(2)}%`);
+    expect(gap).toBeLessThan(5.5);
+  });
+
+  it(`projects with several skills (${multiSkill.source}): mean gap to the best known at 1,000 schedules`, () => {
+    const gap = gapAt(multiSkill.instances, 1000);
+    console.info(`multi-skill: mean gap ${gap.toFixed(2)}%`);
+    expect(gap).toBeLessThan(4);
+  });
+
+  it(`weighted tardiness on one machine (${tardiness.source}): mean gap to the optimum at 1,000 schedules`, () => {
+    const gap = gapAt(tardiness.instances, 1000);
+    console.info(`tardiness: mean gap ${gap.toFixed(2)}%`);
+    expect(gap).toBeLessThan(4);
+  });
+});
