@@ -98,6 +98,12 @@ describe("faults of a staging", () => {
     ],
     [
       "measurements.csv",
+      "warm,24 1/2",
+      "warm,62",
+      'measurements.csv:3:waist: "62" is no body\'s: 15 3/4 in to 59 in are possible. Check the unit and the column.',
+    ],
+    [
+      "measurements.csv",
       "ines,,2027",
       ",,2027",
       "measurements.csv:3:performer: The sheet is of nobody. Fill in performer or size_group, one of the two.",

@@ -10,7 +10,6 @@ export interface ReadRow {
   /** Row of the spreadsheet, the heading being row 1. */
   readonly row: number;
   readonly values: Readonly<Record<string, unknown>>;
-  readonly whole: boolean;
 }
 
 export interface ReadTable {
@@ -29,15 +28,13 @@ export const readTable = <C extends Columns>(file: StagingFile<C>, text: string,
   const all = [...faults];
   const rows = csv.value.rows.map(({ row, cells }): ReadRow => {
     const values: Record<string, unknown> = {};
-    let whole = true;
     for (const [key, of] of columns) {
       const place = places.get(key);
       const value = readCell(of, place === undefined ? "" : (cells[place] ?? ""));
       if (value.ok) values[key] = value.value;
-      else whole = false;
-      if (!value.ok && place !== undefined) all.push({ file: file.name, row, column: headingOf(key), ...value.error });
+      else if (place !== undefined) all.push({ file: file.name, row, column: headingOf(key), ...value.error });
     }
-    return { row, values, whole };
+    return { row, values };
   });
   return { rows, faults: all, known: faults.length === 0 };
 };

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { plainDate } from "#lib/calendar/days";
 import { SKILLS } from "#lib/labour/skills";
+import { limitsOf } from "#lib/measurements/limits";
 import { MEASUREMENTS } from "#lib/measurements/measurement";
 import { smallStaging } from "./fixtures";
 import { readStaging } from "./readStaging";
@@ -17,6 +18,10 @@ const readBack = (written: Staging) => {
 const text = fc.string({ unit: "grapheme", maxLength: 30 }).map((each) => each.trim().replace(/^'+(?=[=+\-@])/, ""));
 const day = fc.integer({ min: 0, max: 60_000 }).map(plainDate);
 const share = fc.nat(1000);
+const figures = fc.record(
+  Object.fromEntries(MEASUREMENTS.map((name) => [name, fc.integer({ min: limitsOf(name).least, max: limitsOf(name).most })])),
+  { requiredKeys: [] },
+);
 
 describe("writeStaging", () => {
   it("writes files that read back to the same staging", () => expect(readBack(staging)).toEqual(staging));
@@ -29,7 +34,7 @@ describe("writeStaging", () => {
     fc.assert(
       fc.property(
         fc.record({ name: text.filter((each) => each !== ""), note: text, colour: text }),
-        fc.dictionary(fc.constantFrom(...MEASUREMENTS), fc.nat(10_000_000)),
+        figures,
         fc.record({
           skills: fc.dictionary(fc.constantFrom(...SKILLS), share),
           productive: share,

@@ -13,6 +13,3 @@ export const SKILL_LABELS: Readonly<Record<Skill, BothWords>> = {
   millinery: both("Millinery"),
   fit: both("Fitting"),
 };
-
-/** Name of a skill as screens and lists show it. */
-export const skillName = (skill: Skill, usage: keyof BothWords): string => SKILL_LABELS[skill][usage];

@@ -9,6 +9,3 @@ export const SOURCE_LABELS: Readonly<Record<Source, BothWords>> = {
   hire: both("Hire", "Rent"),
   buy: both("Buy"),
 };
-
-/** Where a garment comes from, as screens and lists show it. */
-export const sourceName = (source: Source, usage: keyof BothWords): string => SOURCE_LABELS[source][usage];

@@ -1,27 +1,38 @@
 import * as z from "zod";
+import { isPlausible, limitsOf } from "#lib/measurements/limits";
 import { MEASUREMENTS, type Measurement } from "#lib/measurements/measurement";
 import type { Length } from "#lib/units/quantities";
-import type { LengthSystem } from "#lib/units/showLength";
+import { readLength } from "#lib/units/readLength";
+import { type LengthSystem, showLength, writeLength } from "#lib/units/showLength";
+import { unreadable } from "#lib/units/unreadable";
 import { words } from "#lib/words/words";
-import { type Cell, emptyMeans, orNull } from "../cells/cell";
-import { length } from "../cells/numbers";
+import { type Cell, cell, emptyMeans, orNull } from "../cells/cell";
 import { day } from "../cells/times";
 import { codeText, oneOf } from "../cells/words";
 import { column } from "../column";
 import { stagingFile } from "../stagingFile";
 
+/** A length a body can have. */
+const tape = (name: Measurement, system: LengthSystem): Cell<Length> =>
+  cell(
+    (text) => {
+      const read = readLength(text, system);
+      if (!read.ok || isPlausible(name, read.value)) return read;
+      const { least, most } = limitsOf(name);
+      const limits = `${showLength(least, system)} to ${showLength(most, system)}`;
+      return unreadable(`"${text}" is no body's: ${limits} are possible.`, "Check the unit and the column.");
+    },
+    (value) => writeLength(value, system),
+  );
+
 const tapes = (system: LengthSystem): Record<Measurement, Cell<Length | null>> => {
   const labels = words("uk").measurements;
-  const cells = MEASUREMENTS.map((name) => [
-    name,
-    column(orNull(length(system)), {
-      meaning: labels[name],
-      unit: "length",
-      example: name === "waist" ? "24 1/2" : "38.7 cm",
-      empty: "not taken",
-    }),
-  ]);
-  return Object.fromEntries(cells);
+  const cells = MEASUREMENTS.map((name) => {
+    const { least, most } = limitsOf(name);
+    const example = showLength(Math.round((least + most) / 2), "in");
+    return [name, column(orNull(tape(name, system)), { meaning: labels[name], unit: "length", example, empty: "not taken" })] as const;
+  });
+  return Object.fromEntries(cells) as Record<Measurement, Cell<Length | null>>;
 };
 
 export const measurements = stagingFile({
