@@ -36,7 +36,7 @@ async function test(scratch) {
   if (needed("bundle")) await prepare("Bundling the job process", () => bundle());
   if (needed("pages")) await prepare("Building the pages", () => buildPages(signal));
   const database = needed("database") ? await openPostgres(join(scratch, "postgres"), { signal, durable: false }) : null;
-  const env = { ...process.env, CI: "true", ...(database && { DATABASE_URL: database.url.replace(/[^/]*$/, "postgres") }) };
+  const env = { ...process.env, CI: "true", NO_COLOR: "1", ...(database && { DATABASE_URL: database.url.replace(/[^/]*$/, "postgres") }) };
   try {
     for (const check of wanted) await make(check, { scratch, env, signal });
   } finally {

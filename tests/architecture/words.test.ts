@@ -36,7 +36,7 @@ describe("what must not stand in a file", () => {
   });
 
   it("no lie to the type checker", () => {
-    expect(found(/@ts-(ignore|nocheck)|\bas any\b|: any\b/, sources)).toEqual([]);
+    expect(found(/@ts-(ignore|nocheck)|\bas any\b|: any(?![\w.])/, sources)).toEqual([]);
   });
 });
 

@@ -4,7 +4,7 @@ import { cruise } from "dependency-cruiser";
 import extractTSConfig from "dependency-cruiser/config-utl/extract-ts-config";
 
 /** Fewer modules than this were not looked at by mistake. Raise it as the project grows. */
-const floor = 200;
+const floor = 450;
 
 const { forbidden, options } = JSON.parse(readFileSync(new URL("./directions.json", import.meta.url), "utf8"));
 const ruleSet = { ruleSet: { forbidden }, validate: true, ...options };

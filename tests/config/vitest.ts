@@ -8,7 +8,7 @@ export default defineConfig({
   resolve: { alias: { "server-only": new URL("../../app/_start/nothing.mjs", import.meta.url).pathname } },
   test: {
     projects: [
-      { extends: true, test: { name: "unit", include: ["lib/**/*.test.ts", "app/**/*.test.ts"] } },
+      { extends: true, test: { name: "unit", include: ["lib/**/*.test.ts", "app/**/*.test.ts"], testTimeout: 30_000 } },
       { extends: true, test: { name: "architecture", include: ["tests/architecture/**/*.test.ts"] } },
       { extends: true, test: { name: "published", include: ["tests/published/**/*.test.ts"], testTimeout: 60_000 } },
       { extends: true, test: { name: "seed", include: ["tests/seed/**/*.test.ts", "tests/questions/**/*.test.ts"], testTimeout: 60_000 } },
