@@ -40,7 +40,10 @@ export const prepareWorks = (
   works: readonly GarmentWork[],
   { today }: PrepareOptions,
 ): Prepared => {
-  const days = { from: Math.max(dayNumber(today), dayNumber(staging.production.starts)), to: lastDay(staging, today) + 7 * WEEKS_AFTER };
+  // Calendars begin with the production, so that a plan kept since then can be read beside them; new work begins no sooner than today.
+  const starts = dayNumber(staging.production.starts);
+  const days = { from: starts, to: lastDay(staging, today) + 7 * WEEKS_AFTER };
+  const first = Math.max(dayNumber(today), starts);
   const dayZero = mondayOf(days.from);
   const axis = makeAxis(dayZero, days.to, staging.production.zone);
 
@@ -61,7 +64,7 @@ export const prepareWorks = (
     batchOf: graph.batchOf,
     machines,
     performers: new Map(staging.performers.map(({ code }, at) => [code, at])),
-    release: (node: number) => Math.max(startOf(days.from), goodsThere.get(node) ?? 0),
+    release: (node: number) => Math.max(startOf(first), goodsThere.get(node) ?? 0),
   };
   const problem: LevellingProblem = {
     skills: SKILLS,

@@ -31,6 +31,11 @@ describe("a kept plan", () => {
     expect(plan.placed[0]).toEqual(answer.plan.placed[0]);
   });
 
+  it("keeps its past when it is read on a later day", () => {
+    const later = prepareWorks(staging(), [garment("X 1")], [skirt("cut", "sew")], { today: day("2027-02-05") });
+    expect(restorePlan(later, stored).plan).toEqual(answer.plan);
+  });
+
   it("forgets work that is no longer needed and visits whose people have gone", () => {
     expect(restorePlan(prepared("cut"), stored).plan.unplaced).toEqual([]);
     const gone = { ...first, problem: { ...first.problem, rooms: [] } };
