@@ -1,4 +1,5 @@
 import { showWall } from "#lib/calendar/showDay";
+import { lateText } from "#lib/planning/lateText";
 import type { StagingPlan } from "#lib/planning/stagingPlan";
 import { showHours } from "#lib/units/hours";
 import { showMoney } from "#lib/units/money";
@@ -14,10 +15,7 @@ export const summaryLines = ({ summary, staging, garmentStates, answer }: Stagin
     `hours      ${hours.join(", ")}`,
     `finish     ${showWall(summary.finish)}`,
     `late       ${late.length === 0 ? "none" : `${late.length} of ${summary.garments}`}`,
-    ...late.flatMap(({ garment, minutesLate, why }) => [
-      `  ${garment}   ${showHours(minutesLate)} by the clock`,
-      ...why.map((text) => `    ${text}`),
-    ]),
+    ...late.flatMap((state) => [`  ${state.garment}   ${lateText(state)}`, ...state.why.map((text) => `    ${text}`)]),
     ...(answer.plan.unplaced.length > 0 ? [`unplaced   ${answer.plan.unplaced.length}: see notes.csv`] : []),
     `overtime   ${showHours(summary.overtimeMinutes)}`,
     `cost       labour ${money(summary.labourCost)}, materials ${money(summary.materialCost)}`,

@@ -1,6 +1,6 @@
 import type { LevellingAnswer } from "#lib/levelling/problem";
 import type { PurchaseList } from "#lib/purchasing/purchase";
-import { showHours } from "#lib/units/hours";
+import { lateText } from "./lateText";
 import { namesOf } from "./names";
 import type { Prepared } from "./prepared";
 import type { GarmentState, PlanNote } from "./stagingPlan";
@@ -18,15 +18,12 @@ export const lateNotes = (
 const lateGarments = (states: readonly GarmentState[], late: ReadonlyMap<string, Lateness>): PlanNote[] =>
   states
     .filter(({ minutesLate }) => minutesLate > 0)
-    .map(({ garment, daysLate, minutesLate, why }) => {
-      const time = daysLate > 0 ? `${daysLate} working ${daysLate === 1 ? "day" : "days"}` : showHours(minutesLate);
-      return {
-        kind: "late",
-        about: garment,
-        text: `${time} late. ${why.join(" ")}`.trim(),
-        mend: late.get(garment)?.reasons[0]?.mend ?? "",
-      };
-    });
+    .map((state) => ({
+      kind: "late",
+      about: state.garment,
+      text: `${lateText(state)}. ${state.why.join(" ")}`.trim(),
+      mend: late.get(state.garment)?.reasons[0]?.mend ?? "",
+    }));
 
 const MEND = {
   "no one has the skill": "Give a maker the skill in makers.csv, or send the work out.",

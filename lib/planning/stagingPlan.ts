@@ -113,6 +113,8 @@ export interface PlanSummary {
   readonly visits: number;
   readonly minutesBySkill: Readonly<Partial<Record<Skill, Minutes>>>;
   readonly finish: WallMinute;
+  /** No plan finishes before this. */
+  readonly finishBound: WallMinute;
   readonly lateGarments: number;
   readonly weightedLateness: number;
   readonly latenessBound: number;

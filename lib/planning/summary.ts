@@ -25,6 +25,7 @@ export const summaryOf = (
   visits: answer.plan.visits.length,
   minutesBySkill: minutesBySkill(prepared),
   finish: toWall(prepared.axis, answer.measures.finish),
+  finishBound: toWall(prepared.axis, answer.bounds.finish),
   lateGarments: parts.garmentStates.filter(({ minutesLate }) => minutesLate > 0).length,
   weightedLateness: answer.measures.weightedLateness,
   latenessBound: answer.bounds.weightedLateness,

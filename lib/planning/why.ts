@@ -20,7 +20,7 @@ export interface Reason {
 /** Why a garment is late: its links in words, and what they come to. */
 export interface Lateness {
   readonly links: readonly (Interval & { readonly text: string; readonly cause: Cause })[];
-  /** The most telling first, its own work last. */
+  /** The longest first; the usual hours of its makers and its own work last. */
   readonly reasons: readonly Reason[];
 }
 
@@ -41,17 +41,18 @@ export const latenesses = (prepared: Prepared, answer: LevellingAnswer): Readonl
 
 /** Nights and closed days are no reason. */
 const reasonsOf = (telling: Telling, links: readonly Link[], open: readonly Interval[]): Reason[] => {
-  const groups = new Map<string, { minutes: Minutes; links: Link[]; own: boolean }>();
+  const groups = new Map<string, { minutes: Minutes; links: Link[]; own: boolean; usual: boolean }>();
   for (const link of links) {
     const minutes = minutesWithin(onWall(telling.prepared, link), open);
     if (minutes === 0) continue;
     const own = isOwnWork(telling, link);
     const key = own ? "own" : keyOf(telling, link);
-    const group = groups.get(key) ?? { minutes: 0, links: [], own };
-    groups.set(key, { own, minutes: group.minutes + minutes, links: [...group.links, link] });
+    const usual = link.cause === "calendar" && absenceIn(telling.prepared, telling.names, link) === null;
+    const group = groups.get(key) ?? { minutes: 0, links: [], own, usual };
+    groups.set(key, { own, usual, minutes: group.minutes + minutes, links: [...group.links, link] });
   }
   return [...groups.values()]
-    .sort((a, b) => Number(a.own) - Number(b.own) || b.minutes - a.minutes)
+    .sort((a, b) => Number(a.own) - Number(b.own) || Number(a.usual) - Number(b.usual) || b.minutes - a.minutes)
     .map(({ minutes, links: alike, own }) => ({ minutes, ...(own ? ownWords(minutes) : words(telling, showHours(minutes), alike)) }));
 };
 

@@ -8,8 +8,9 @@ export const summaryJson = ({ summary, staging, garmentStates, answer, works }: 
   currency: staging.production.currency,
   ...summary,
   finish: timeCell(summary.finish),
-  bounds: { ...answer.bounds, reasons: answer.bounds.reasons },
-  measures: answer.measures,
+  finishBound: timeCell(summary.finishBound),
+  boundReasons: answer.bounds.reasons,
+  unevenness: answer.measures.unevenness,
   late: garmentStates
     .filter(({ minutesLate }) => minutesLate > 0)
     .map(({ garment, finish, due, minutesLate, daysLate, why }) => ({
