@@ -1,0 +1,45 @@
+import { readdir, readFile } from "node:fs/promises";
+import { expect, test } from "./support/test";
+import { goTo, heading } from "./wardrobe";
+
+test.use({ as: "supervisor" });
+
+const FOLDER = "seed/small";
+
+/** The small staging as another production of the company, with a change to one of its files. */
+const files = async (change: (name: string, text: string) => string = (_name, text) => text) => {
+  const names = (await readdir(FOLDER)).filter((name) => name.endsWith(".csv"));
+  return Promise.all(
+    names.map(async (name) => {
+      const text = await readFile(`${FOLDER}/${name}`, "utf8");
+      const own = name === "production.csv" ? text.replaceAll("winter-for-larks", "second-winter").replaceAll(",WL", ",SW") : text;
+      return { name, mimeType: "text/csv", buffer: Buffer.from(change(name, own)) };
+    }),
+  );
+};
+
+test("faults are shown all at once and nothing is written; mended files are previewed, then kept", async ({ page }) => {
+  await goTo.import(page);
+  const broken = await files((name, text) => (name === "pieces.csv" ? text.replaceAll(/\bbuild\b/g, "bild") : text));
+  await page.getByLabel("Files of one production").setInputFiles(broken);
+  await page.getByRole("button", { name: "Look at them" }).click();
+  const faults = page.getByRole("region", { name: "Faults" }).locator("tbody tr");
+  await expect(faults.first()).toContainText("pieces.csv");
+  await expect(faults.first()).toContainText('"bild"');
+  expect(await faults.count()).toBeGreaterThan(1);
+  await expect(page.getByRole("button", { name: /^Keep/ })).toHaveCount(0);
+  expect((await page.request.get("/productions/second-winter")).status()).toBe(404);
+
+  await page.getByLabel("Files of one production").setInputFiles(await files());
+  await page.getByRole("button", { name: "Look at them" }).click();
+  await expect(page.getByRole("heading", { name: "A Winter for Larks (second-winter) is new" })).toBeVisible();
+  expect((await page.request.get("/productions/second-winter")).status()).toBe(404);
+  await page.getByRole("button", { name: /^Keep/ }).click();
+  await expect(page).toHaveURL(/second-winter$/);
+  await expect(heading(page, /working days?|Opened/)).toBeVisible();
+
+  await goTo.import(page);
+  await page.getByLabel("Files of one production").setInputFiles(await files());
+  await page.getByRole("button", { name: "Look at them" }).click();
+  await expect(page.getByText("is already exactly as these files say")).toBeVisible();
+});
