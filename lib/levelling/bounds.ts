@@ -1,12 +1,11 @@
-import { compile } from "./compiled";
+import { type Compiled, compile } from "./compiled";
 import { earliestEnds } from "./earliestEnds";
 import { type MachineBound, machineBound } from "./machineBound";
 import type { Bounds, LevellingProblem } from "./problem";
 import { type SkillBound, skillBound } from "./skillBound";
 
 /** What no plan can do better than, and why. Each bound is the greatest of several arguments, never their sum. */
-export function boundsOf(problem: LevellingProblem): Bounds {
-  const compiled = compile(problem);
+export function boundsOf(problem: LevellingProblem, compiled: Compiled = compile(problem)): Bounds {
   const ends = earliestEnds(compiled);
   const chains = problem.dues.reduce((sum, due) => sum + due.weight * Math.max(0, Math.min(ends[due.node]!, problem.horizon) - due.at), 0);
   const chainFinish = ends.reduce((latest, end) => (end > problem.horizon ? latest : Math.max(latest, end)), 0);

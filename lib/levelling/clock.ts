@@ -26,14 +26,18 @@ export interface Clock {
 export function makeClock(stretches: readonly Rated[]): Clock {
   const kept = stretches.filter((stretch) => stretch.end > stretch.start && stretch.rate > 0);
   const count = kept.length;
-  const starts = Int32Array.from(kept, (stretch) => stretch.start);
-  const ends = Int32Array.from(kept, (stretch) => stretch.end);
-  const rates = Float64Array.from(kept, (stretch) => stretch.rate);
+  const starts = new Int32Array(count);
+  const ends = new Int32Array(count);
+  const rates = new Float64Array(count);
   const before = new Float64Array(count);
   let total = 0;
   for (let i = 0; i < count; i++) {
+    const { start, end, rate } = kept[i]!;
+    starts[i] = start;
+    ends[i] = end;
+    rates[i] = rate;
     before[i] = total;
-    total += (ends[i]! - starts[i]!) * rates[i]!;
+    total += (end - start) * rate;
   }
   const runEnds = new Int32Array(count);
   for (let i = count - 1; i >= 0; i--) runEnds[i] = i + 1 < count && starts[i + 1] === ends[i] ? runEnds[i + 1]! : ends[i]!;
@@ -83,6 +87,7 @@ export function advance(clock: Clock, at: number, need: number): number {
 
 /** Working time shared by several clocks, at the slowest of their rates. */
 export function sharedClock(clocks: readonly Clock[]): Clock {
+  if (clocks.length === 1) return clocks[0]!;
   let shared: Rated[] = listOf(clocks[0]!);
   for (const clock of clocks.slice(1)) {
     const next: Rated[] = [];

@@ -2,7 +2,7 @@ import { blocksOf } from "./blocks";
 import { type Clock, makeClock, NEVER } from "./clock";
 import { ClockStore } from "./clockStore";
 import type { Straining } from "./labour";
-import { type Links, linksOf } from "./links";
+import { type Links, linksOf, topological } from "./links";
 import type { EngineFitting, EngineTask, LevellingProblem } from "./problem";
 
 /** Who a task asks for, person by person. */
@@ -27,6 +27,8 @@ export interface Compiled {
   readonly scarcity: Float64Array;
   readonly clocks: ClockStore;
   readonly links: Links;
+  /** Every node after all that it waits for. */
+  readonly order: Int32Array;
   /** Nodes that must be placed together because of greatest lags, each in an order that respects precedence. */
   readonly blocks: readonly Int32Array[];
   readonly blockOf: Int32Array;
@@ -72,6 +74,7 @@ export function compile(problem: LevellingProblem): Compiled {
     scarcity,
     clocks: new ClockStore(problem),
     links,
+    order: topological(nodes.length, links),
     blocks,
     blockOf,
     performerFree: problem.performers.map((performer) => free(performer.free)),

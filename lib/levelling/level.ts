@@ -9,12 +9,13 @@ import { search } from "./search";
 /** Plan the work: always an answer, legal, with its measures, its bounds and the reasons of what is late. */
 export function level(problem: LevellingProblem, options: LevelOptions): LevellingAnswer {
   const { problem: sorted, toGiven } = canonical(problem);
-  const { best, rounds, schedules } = search(compile(sorted), options);
+  const compiled = compile(sorted);
+  const { best, rounds, schedules } = search(compiled, options);
   const plan = toGiven(best.score.plan);
   return {
     plan,
     measures: measuresOf(problem, plan),
-    bounds: boundsOf(problem),
+    bounds: boundsOf(sorted, compiled),
     late: explain(problem, plan),
     seed: options.seed,
     rounds,

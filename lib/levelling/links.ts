@@ -46,3 +46,21 @@ function grouped(keys: Int32Array, count: number): [Int32Array, Int32Array] {
   });
   return [first, members];
 }
+
+/** Kahn's order; nodes of a circle come last, as they are. */
+export function topological(count: number, links: Links): Int32Array {
+  const missing = new Int32Array(count);
+  for (const after of links.after) missing[after] = missing[after]! + 1;
+  const order = new Int32Array(count);
+  let filled = 0;
+  for (let node = 0; node < count; node++) if (missing[node] === 0) order[filled++] = node;
+  for (let k = 0; k < filled; k++) {
+    for (let i = links.outFirst[order[k]!]!; i < links.outFirst[order[k]! + 1]!; i++) {
+      const after = links.after[links.out[i]!]!;
+      missing[after] = missing[after]! - 1;
+      if (missing[after] === 0) order[filled++] = after;
+    }
+  }
+  for (let node = 0; node < count; node++) if (missing[node]! > 0) order[filled++] = node;
+  return order;
+}

@@ -21,8 +21,7 @@ export interface Outlook {
 }
 
 export function outlookOf(compiled: Compiled): Outlook {
-  const { problem, count, links } = compiled;
-  const order = topological(compiled);
+  const { problem, count, links, order } = compiled;
   const length = lengths(compiled);
   const earliest = Float64Array.from(compiled.release);
   for (const node of order) {
@@ -56,25 +55,6 @@ export function outlookOf(compiled: Compiled): Outlook {
     }
   }
   return { length, earliest, latest, due, weight, tail, followers, demand: demands(compiled, length) };
-}
-
-/** Kahn's order; nodes of a circle come last, as they are. */
-function topological(compiled: Compiled): Int32Array {
-  const { count, links } = compiled;
-  const missing = new Int32Array(count);
-  for (const after of links.after) missing[after] = missing[after]! + 1;
-  const order = new Int32Array(count);
-  let filled = 0;
-  for (let node = 0; node < count; node++) if (missing[node] === 0) order[filled++] = node;
-  for (let k = 0; k < filled; k++) {
-    for (let i = links.outFirst[order[k]!]!; i < links.outFirst[order[k]! + 1]!; i++) {
-      const after = links.after[links.out[i]!]!;
-      missing[after] = missing[after]! - 1;
-      if (missing[after] === 0) order[filled++] = after;
-    }
-  }
-  for (let node = 0; node < count; node++) if (missing[node]! > 0) order[filled++] = node;
-  return order;
 }
 
 function lengths(compiled: Compiled): Float64Array {

@@ -1,6 +1,7 @@
 import type { Busy } from "./busy";
 import { UNITS, type Working } from "./clockStore";
 import type { Compiled } from "./compiled";
+import { needAt } from "./fit";
 import { work } from "./labour";
 import { joined } from "./placeCrew";
 import type { Interval, Placement, Plan } from "./problem";
@@ -38,9 +39,13 @@ export function workedIn(
   if (start === end) return [];
   if (!task || makers.length === 0) return noCrew(compiled, node, start, end);
   const stretches: Interval[] = [];
-  const clock = compiled.clocks.ofCrew(makers, compiled.openMachines[node]!, overtime);
+  const machines = compiled.openMachines[node]!;
+  const [person, ...others] = makers;
+  const alone = others.length === 0;
+  const clock = alone ? compiled.clocks.ofMakerAt(person!.maker, machines, overtime) : compiled.clocks.ofCrew(makers, machines, overtime);
+  const need = alone ? needAt(task.minutes, compiled.problem.makers[person!.maker]!.pace[person!.skill]!) : task.minutes * UNITS;
   const busy = joined(makers.map(({ maker }) => appointments[maker]!));
-  work(clock, busy, start, task.minutes * UNITS, compiled.straining[node]!, stretches);
+  work(clock, busy, start, need, compiled.straining[node]!, stretches);
   return stretches;
 }
 

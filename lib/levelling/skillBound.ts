@@ -1,7 +1,6 @@
 import { unitsBefore } from "./clock";
 import { UNITS } from "./clockStore";
 import type { Compiled } from "./compiled";
-import { ancestorsOf } from "./neighbours";
 import { type Pool, poolsOf } from "./skillPools";
 
 export interface SkillBound {
@@ -21,7 +20,7 @@ export interface SkillBound {
 export function skillBound(compiled: Compiled, ends: Float64Array): SkillBound {
   const { problem } = compiled;
   const dates = [...new Set(problem.dues.map(({ at }) => at))].sort((a, b) => a - b);
-  const behind = problem.dues.map(({ node }) => ancestorsOf(compiled, node));
+  const wanted = wantedBy(compiled);
   const best = { weightedLateness: 0, reason: "", finish: 0, finishReason: "", overtimeMinutes: null as number | null, overtimeReason: "" };
   for (const pool of poolsOf(compiled)) {
     const all = pool.work.filter(({ node }) => ends[node]! <= problem.horizon);
@@ -30,27 +29,52 @@ export function skillBound(compiled: Compiled, ends: Float64Array): SkillBound {
       best.finish = finish;
       best.finishReason = `The end is no earlier because of hours: ${Math.round(sum(all) / 60)} hours ask for ${pool.name}.`;
     }
+    const leading = leadsTo(compiled, pool);
     for (const date of dates) {
-      const dues = problem.dues.filter((due, i) => due.at <= date && pool.work.some(({ node }) => behind[i]!.has(node)));
-      const needed = new Set(problem.dues.flatMap((due, i) => (due.at <= date ? [...behind[i]!] : [])));
-      const work = pool.work.filter(({ node }) => needed.has(node));
+      const work = pool.work.filter(({ node }) => wanted[node]! <= date);
       if (work.length === 0) continue;
       const hours = Math.round(sum(work) / 60);
       const from = least(compiled, work);
-      const done = minuteWhenDone(compiled, pool, sum(work), from);
-      const lateness = dues.reduce((low, due) => Math.min(low, due.weight * (done - due.at)), Number.POSITIVE_INFINITY);
-      if (done > date && lateness > best.weightedLateness) {
-        best.weightedLateness = lateness;
-        best.reason = `${hours} hours ask for ${pool.name} by one date, more than there are with all overtime.`;
-      }
       const overtime = overtimeNeeded(pool, sum(work) - capacity(pool, "normal", from, date));
       if (overtime > (best.overtimeMinutes ?? 0)) {
         best.overtimeMinutes = overtime;
         best.overtimeReason = `${hours} hours ask for ${pool.name} by one date: without lateness at least ${overtime} minutes of overtime.`;
       }
+      if (capacity(pool, "full", from, date) >= sum(work)) continue;
+      const done = minuteWhenDone(compiled, pool, sum(work), from);
+      const dues = problem.dues.filter((due) => due.at <= date && leading[due.node] === 1);
+      const lateness = dues.reduce((low, due) => Math.min(low, due.weight * (done - due.at)), Number.POSITIVE_INFINITY);
+      if (done > date && lateness > best.weightedLateness) {
+        best.weightedLateness = lateness;
+        best.reason = `${hours} hours ask for ${pool.name} by one date, more than there are with all overtime.`;
+      }
     }
   }
   return best;
+}
+
+/** Per node: the earliest date of a due that waits for it; Infinity where none does. */
+function wantedBy({ problem, links, order, count }: Compiled): Float64Array {
+  const wanted = new Float64Array(count).fill(Number.POSITIVE_INFINITY);
+  for (const { node, at } of problem.dues) wanted[node] = Math.min(wanted[node]!, at);
+  for (const node of order.toReversed()) {
+    for (let i = links.outFirst[node]!; i < links.outFirst[node + 1]!; i++) {
+      wanted[node] = Math.min(wanted[node]!, wanted[links.after[links.out[i]!]!]!);
+    }
+  }
+  return wanted;
+}
+
+/** Per node: 1 when it is work of the pool or waits for some. */
+function leadsTo({ links, order, count }: Compiled, pool: Pool): Uint8Array {
+  const leading = new Uint8Array(count);
+  for (const { node } of pool.work) leading[node] = 1;
+  for (const node of order) {
+    for (let i = links.intoFirst[node]!; i < links.intoFirst[node + 1]!; i++) {
+      if (leading[links.before[links.into[i]!]!] === 1) leading[node] = 1;
+    }
+  }
+  return leading;
 }
 
 const sum = (work: Pool["work"]): number => work.reduce((total, { minutes }) => total + minutes, 0);

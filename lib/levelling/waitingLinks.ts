@@ -28,19 +28,26 @@ function reasonAt(
 ): Pick<Link, "cause" | "on"> {
   const { compiled } = times;
   const { makers, machines: all } = compiled.problem;
-  for (const maker of people) {
+  const works = (maker: number): boolean =>
+    makers[maker]!.calendar.some((s) => s.start <= at && at < s.end && s.speed > 0 && (overtime || !s.overtime));
+  const busyWith = (maker: number): Pick<Link, "cause" | "on"> | null => {
     const task = during(times.tasks[maker]!, at);
     if (task !== undefined && task.node !== node) return { cause: "maker busy", on: { maker, node: task.node } };
     const visit = during(times.visits[maker]!, at);
-    if (visit !== undefined) return { cause: "fitting", on: { maker, performer: visit.performer!, node: visit.node } };
-  }
+    return visit === undefined ? null : { cause: "fitting", on: { maker, performer: visit.performer!, node: visit.node } };
+  };
+  // A full machine is the cause only where somebody could have worked at it.
+  const someoneFree = compiled.seats[node]!.every(({ skill }) =>
+    compiled.skilled[skill]!.some((maker) => works(maker) && busyWith(maker) === null),
+  );
   for (const { machine, count } of compiled.tasks[node]!.machines) {
-    if (times.machineUse(machine, at) + count > all[machine]!.count) return { cause: "machine", on: { machine } };
+    if (someoneFree && times.machineUse(machine, at) + count > all[machine]!.count) return { cause: "machine", on: { machine } };
   }
   for (const maker of people) {
-    const works = makers[maker]!.calendar.some((s) => s.start <= at && at < s.end && s.speed > 0 && (overtime || !s.overtime));
-    if (!works) return { cause: "calendar", on: { maker } };
+    const reason = busyWith(maker);
+    if (reason !== null) return reason;
   }
+  for (const maker of people) if (!works(maker)) return { cause: "calendar", on: { maker } };
   // Everybody is there but the gap is too short: the next thing that somebody does is what is in the way.
   for (const maker of people) {
     const next = times.tasks[maker]!.find((task) => task.start > at && task.start < start);
