@@ -53,8 +53,12 @@ async function levelRun(company: AuthorizedCompany, job: LevelJob, run: Run, { s
     return `The plan found breaks a rule and was not kept; this is a defect of the program: ${faults[0]}`;
   }
   const name = `Levelled with seed ${answer.seed}, ${answer.rounds} rounds`;
-  const planId = await savePlan(company, { workroomId, productionId, user: null, name }, storePlan(prepared, answer, inputRevision));
-  await publishPlan(company, null, planId);
+  const planId = await savePlan(
+    company,
+    { workroomId, productionId, user: run.startedBy, name },
+    storePlan(prepared, answer, inputRevision),
+  );
+  await publishPlan(company, run.startedBy, planId);
   await finishRun(company, run.id, planId);
   log.info({ runId: run.id, planId, rounds: answer.rounds, schedules: answer.schedules }, "levelled");
   return null;

@@ -6,6 +6,7 @@ import type { Staging } from "#lib/staging/staging";
 import { authorizeCompany } from "../authorized";
 import { openDatabase, type Transaction } from "../client";
 import { createUser } from "../people/users";
+import { startRunIn } from "../plans/runs";
 import { saveStagingIn } from "../stagings/save";
 import { seedFiles } from "./files";
 import { demonstrationUsers } from "./users";
@@ -24,6 +25,9 @@ export interface Demonstration {
 }
 
 const NOTHING: Demonstration = { loaded: false, users: [] };
+
+/** The demonstration is levelled by the first job process that comes. */
+const FIRST_SEARCH = { seed: 1, rounds: 50 };
 
 /** Puts an invented company with one production into a database that has no company; leaves any other as it is. All or nothing. */
 export async function loadDemonstration(databaseUrl: string, options: DemonstrationOptions = {}): Promise<Demonstration> {
@@ -50,6 +54,7 @@ async function found(tx: Transaction, staging: Staging): Promise<Demonstration> 
   for (const user of users) await createUser(tx, id, user);
   const saved = await saveStagingIn(tx, authorizeCompany(id), null, staging);
   if (!saved.ok) throw new Error(saved.error.map(faultText).join("\n"));
+  await startRunIn(tx, authorizeCompany(id), { productionCode: staging.production.code, user: null, ...FIRST_SEARCH });
   return { loaded: true, users: users.map(({ email, password, role }) => ({ email, password, role })) };
 }
 

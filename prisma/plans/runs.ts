@@ -1,6 +1,6 @@
 import type { Measures } from "#lib/levelling/problem";
 import type { AuthorizedCompany } from "../authorized";
-import { database } from "../client";
+import { database, type Transaction } from "../client";
 import type { PlanRun, Prisma } from "../generated/client";
 import { newId } from "../ids";
 
@@ -22,6 +22,8 @@ export interface Run {
   readonly progress: Measures | null;
   readonly error: string | null;
   readonly planId: string | null;
+  /** User who asked; null for the program itself. */
+  readonly startedBy: string | null;
   readonly createdAt: Date;
   readonly endedAt: Date | null;
 }
@@ -31,6 +33,11 @@ export interface RunWish {
   readonly user: string | null;
   readonly seed: number;
   readonly rounds: number;
+}
+
+export interface StartedRun {
+  readonly run: Run;
+  readonly started: boolean;
 }
 
 /** What the job `level` is given. */
@@ -44,25 +51,27 @@ export interface LevelJob {
  * Asks for a levelling: the run and the job `level` are there together or not at all. A production has one run at a time: while
  * one is active it is returned, with `started` false. One whose worker fell silent is first marked as failed. Null: no such production.
  */
-export function startRun(company: AuthorizedCompany, wish: RunWish): Promise<{ readonly run: Run; readonly started: boolean } | null> {
+export const startRun = (company: AuthorizedCompany, wish: RunWish): Promise<StartedRun | null> =>
+  database().$transaction((tx) => startRunIn(tx, company, wish));
+
+/** The same inside a transaction of the caller. */
+export async function startRunIn(tx: Transaction, company: AuthorizedCompany, wish: RunWish): Promise<StartedRun | null> {
   const companyId: string = company;
-  return database().$transaction(async (tx) => {
-    const { productionCode, user, seed, rounds } = wish;
-    const production = await tx.production.findUnique({ where: { companyId_code: { companyId, code: productionCode } } });
-    if (!production) return null;
-    const { id: productionId, workroomId } = production;
-    await tx.$queryRaw`select id from production where id = ${productionId}::uuid for update`;
-    const silent = { companyId, productionId, state: "running", reportedAt: { lt: new Date(Date.now() - SILENT_MS) } };
-    await tx.planRun.updateMany({ where: silent, data: { state: "failed", error: SILENT, endedAt: new Date() } });
-    const active = await tx.planRun.findFirst({ where: { companyId, productionId, state: { in: ["queued", "running"] } } });
-    if (active) return { run: asRun(active), started: false };
-    const run = await tx.planRun.create({
-      data: { id: newId(), companyId, workroomId, productionId, startedById: user, state: "queued", seed, rounds },
-    });
-    const job: LevelJob = { companyId, runId: run.id, productionCode };
-    await tx.$queryRaw`select 1 from graphile_worker.add_job('level', ${JSON.stringify(job)}::json, job_key := ${`level ${productionId}`}, max_attempts := 1)`;
-    return { run: asRun(run), started: true };
+  const { productionCode, user, seed, rounds } = wish;
+  const production = await tx.production.findUnique({ where: { companyId_code: { companyId, code: productionCode } } });
+  if (!production) return null;
+  const { id: productionId, workroomId } = production;
+  await tx.$queryRaw`select id from production where id = ${productionId}::uuid for update`;
+  const silent = { companyId, productionId, state: "running", reportedAt: { lt: new Date(Date.now() - SILENT_MS) } };
+  await tx.planRun.updateMany({ where: silent, data: { state: "failed", error: SILENT, endedAt: new Date() } });
+  const active = await tx.planRun.findFirst({ where: { companyId, productionId, state: { in: ["queued", "running"] } } });
+  if (active) return { run: asRun(active), started: false };
+  const run = await tx.planRun.create({
+    data: { id: newId(), companyId, workroomId, productionId, startedById: user, state: "queued", seed, rounds },
   });
+  const job: LevelJob = { companyId, runId: run.id, productionCode };
+  await tx.$queryRaw`select 1 from graphile_worker.add_job('level', ${JSON.stringify(job)}::json, job_key := ${`level ${productionId}`}, max_attempts := 1)`;
+  return { run: asRun(run), started: true };
 }
 
 /** The worker takes a run up. False when it was stopped or ended before: then there is nothing to do. */
@@ -126,6 +135,7 @@ const asRun = (row: PlanRun): Run => ({
   round: row.round,
   progress: row.progress as unknown as Measures | null,
   planId: row.planId,
+  startedBy: row.startedById,
   createdAt: row.createdAt,
   endedAt: row.endedAt,
 });

@@ -24,6 +24,8 @@ beforeAll(async () => {
   const production = await database().production.findFirstOrThrow();
   company = authorizeCompany(production.companyId);
   code = production.code;
+  const wish = await latestRun(company, code);
+  if (!wish || !(await stopRun(company, wish.id))) throw new Error("The demonstration asks for a levelling of its own.");
 });
 
 /** Asks for a levelling as a supervisor does. */
