@@ -6,7 +6,11 @@ export const Field = ({
   label,
   outcome,
   ...input
-}: { readonly name: string; readonly label: string; readonly outcome: Outcome<unknown> | null } & React.InputHTMLAttributes<HTMLInputElement>) => {
+}: {
+  readonly name: string;
+  readonly label: string;
+  readonly outcome: Outcome<unknown> | null;
+} & React.InputHTMLAttributes<HTMLInputElement>) => {
   const wrong = outcome && !outcome.ok ? outcome.fields[name] : undefined;
   const kept = outcome && !outcome.ok ? outcome.kept[name] : undefined;
   return (

@@ -3,13 +3,15 @@
 import { z } from "zod";
 import { compareStagings } from "#lib/staging/compare";
 import { readStaging } from "#lib/staging/readStaging";
+import { keptConstructions } from "#prisma/stagings/constructions";
 import { loadStaging } from "#prisma/stagings/load";
 import { loadRevision } from "#prisma/stagings/revision";
 import { saveStaging } from "#prisma/stagings/save";
 import { productionHref } from "../_data/address";
 import { memberAction } from "../_gate/action";
 import { done, faulty, refused, shown } from "../_gate/outcome";
-import { withLibrary } from "./library";
+import { keysInOrder } from "./keysInOrder";
+import { withConstructions } from "./library";
 import { pack, unpack } from "./pack";
 import type { Preview } from "./preview";
 import { readUpload } from "./readUpload";
@@ -26,11 +28,11 @@ export const lookAtFiles = memberAction({
   run: async (member, { files }) => {
     const sent = await readUpload(files);
     if (!sent.ok) return faulty(MENDED, sent.error);
-    const read = readStaging(await withLibrary(sent.value));
+    const read = readStaging(await withConstructions(sent.value, await keptConstructions(member.company)));
     if (!read.ok) return faulty(MENDED, read.error);
     const { production } = read.value;
     const before = await loadStaging(member.company, production.code);
-    const changes = compareStagings(before?.staging ?? null, read.value);
+    const changes = compareStagings(before && keysInOrder(before.staging), keysInOrder(read.value));
     const preview: Preview = {
       code: production.code,
       title: production.title,
@@ -50,7 +52,7 @@ export const keepFiles = memberAction({
   run: async (member, { packed, revision }) => {
     const sent = unpack(packed);
     if (!sent.ok) return faulty(MENDED, sent.error);
-    const read = readStaging(await withLibrary(sent.value));
+    const read = readStaging(await withConstructions(sent.value, await keptConstructions(member.company)));
     if (!read.ok) return faulty(MENDED, read.error);
     const { code, title } = read.value.production;
     const now = await loadRevision(member.company, code);

@@ -33,7 +33,8 @@ const Import = async () => {
           {Object.values(FILES)
             .map((file) => file.name)
             .join(", ")}
-          , and constructions as JSON. Constructions that are not given are taken from those that come with Tarlatan.
+          , and constructions as JSON. Constructions that are not given are taken from those you keep, then from those that come with
+          Tarlatan.
         </p>
       </details>
     </Frame>
