@@ -23,7 +23,7 @@ export function changed(compiled: Compiled, from: Candidate, pool: readonly Cand
     ["another maker", hasCrews ? 3 : 0, (draft) => otherMaker(compiled, draft, chance)],
     ["overtime for late work", isLate && hasCrews ? 1 : 0, (draft) => grantOvertime(compiled, draft, late, chance)],
     ["less overtime", choices.overtime.includes(1) ? 2 : 0, (draft) => denyOvertime(draft, chance)],
-    ["fittings wait for one another", compiled.problem.performers.length > 0 ? 0.5 : 0, (draft) => wait(draft, chance)],
+    ["fittings wait for one another", compiled.problem.performers.length > 0 ? 1 : 0, (draft) => wait(draft, chance)],
   ];
   const [name, , move] = moves[chance.pick(moves.map(([, weight]) => weight))]!;
   return move({ keys, choices, name });
@@ -110,6 +110,6 @@ function denyOvertime(draft: Draft, chance: Chance): Draft {
 }
 
 function wait(draft: Draft, chance: Chance): Draft {
-  const days = [0, 0.25, 1, 2, 5][chance.below(5)]!;
+  const days = [0, 0.25, 1, 3, 7, 14][chance.below(6)]!;
   return { ...draft, choices: { ...draft.choices, patience: days * 1440 } };
 }

@@ -2,6 +2,7 @@ import type { Candidate, Draft } from "./candidate";
 import type { Compiled } from "./compiled";
 import { dispatched, MOST_DISPATCHED } from "./dispatch";
 import { Justifier } from "./justify";
+import { ancestorsOf } from "./neighbours";
 import { outlookOf } from "./outlook";
 import { type Choices, plainChoices } from "./placeNode";
 import type { Plan } from "./problem";
@@ -46,6 +47,20 @@ export class PlanMaker {
     for (const lookAhead of [0.5, 1, 2, 4]) {
       if (!this.spent) yield this.plainly(dispatched(this.compiled, this.outlook, finish, lookAhead), "tardiness cost");
     }
+  }
+
+  /** The plan once more, with overtime allowed for all that a late due waits for; nothing when none is late. */
+  *withOvertime({ order, choices, score: { schedule, lateness } }: Candidate): Generator<Candidate> {
+    if (lateness === 0 || this.spent || this.compiled.problem.makers.length === 0) return;
+    const overtime = choices.overtime.slice();
+    for (const { node, at } of this.compiled.problem.dues) {
+      if (schedule.end[node]! > at) for (const before of ancestorsOf(this.compiled, node)) overtime[before] = 1;
+    }
+    const keys = new Float64Array(order.length);
+    order.forEach((node, rank) => {
+      keys[node] = rank;
+    });
+    yield this.from({ keys, choices: { ...choices, overtime, kept: null }, name: "overtime for late work" });
   }
 
   /** Everything where the plan has it, as far as that is still possible. */

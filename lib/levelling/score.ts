@@ -51,15 +51,19 @@ export class Score {
   }
 }
 
-/** Below 0 when `a` is the better plan: nothing without a place, then least weighted lateness, overtime, unevenness, change, visits. */
+/**
+ * Below 0 when `a` is the better plan: nothing without a place, then least weighted lateness, overtime, unevenness (in tenths,
+ * which nobody feels the parts of, or what follows would never count), change, visits.
+ */
 export function compareScores(a: Score, b: Score): number {
   return (
     a.unplaced - b.unplaced ||
     a.lateness - b.lateness ||
     a.overtime - b.overtime ||
-    a.unevenness - b.unevenness ||
+    Math.round(10 * a.unevenness) - Math.round(10 * b.unevenness) ||
     a.moved - b.moved ||
     a.schedule.visits.length - b.schedule.visits.length ||
+    a.unevenness - b.unevenness ||
     a.finish - b.finish
   );
 }

@@ -46,6 +46,7 @@ export function search(compiled: Compiled, options: LevelOptions): Found {
     };
     if (rounds === 1) {
       for (const next of maker.byRules(best.score.finish)) take(next);
+      for (const next of maker.withOvertime(best)) take(next);
       at = best;
     } else {
       for (const end = maker.schedules + PER_ROUND; maker.schedules < end && !maker.spent; ) {
