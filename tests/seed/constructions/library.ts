@@ -20,11 +20,15 @@ export const library: readonly Construction[] = readdirSync(FOLDER)
 
 export const named = (code: string): Construction => library.find((construction) => construction.code === code)!;
 
+/** What it is for in the first place: making, buying or altering. */
+export const sourceOf = ({ operations }: Construction): Source =>
+  (["build", "buy", "alter"] as const).find((source) => operations.some(({ sources }) => sources.includes(source)))!;
+
 /** One garment of it for the median body, first of its set. */
 export const medianWork = (
   construction: Construction,
   parameters: Readonly<Record<string, string>> = {},
-  source: Source = "build",
+  source: Source = sourceOf(construction),
 ): GarmentWork =>
   breakDownOne({
     garment: "T 1",

@@ -1,5 +1,5 @@
 import type { Construction } from "#lib/constructions/construction";
-import { medianWork } from "./library";
+import { medianWork, sourceOf } from "./library";
 
 export interface Moved {
   /** Operations whose likely minutes change, or that come or go. */
@@ -13,7 +13,7 @@ const changed = (before: ReadonlyMap<string, number>, after: ReadonlyMap<string,
 
 /** What moves when one parameter of a construction is given another value, for the median body. */
 export const moved = (construction: Construction, parameter: string, value: string): Moved => {
-  const source = construction.operations.some(({ sources }) => sources.includes("build")) ? "build" : "buy";
+  const source = sourceOf(construction);
   const [before, after] = [medianWork(construction, {}, source), medianWork(construction, { [parameter]: value }, source)];
   if (after.notes.some(({ kind }) => kind === "parameter")) throw new Error(`${construction.code} does not take ${parameter} ${value}`);
   const minutes = (work: typeof before) => new Map(work.operations.map(({ code, minutes }) => [code, minutes[1]]));

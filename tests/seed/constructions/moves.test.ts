@@ -1,10 +1,14 @@
+import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { library, named } from "./library";
 import { type Moved, moved } from "./moved";
-import moves from "./moves.json";
 
 type Move = Moved & { readonly to: string };
-const expected: Readonly<Record<string, Readonly<Record<string, readonly Move[]>>>> = moves;
+const FOLDER = "tests/seed/constructions/moves";
+/** By construction, then parameter: what each value given moves. One file a construction. */
+const expected: Readonly<Record<string, Readonly<Record<string, readonly Move[]>>>> = Object.fromEntries(
+  readdirSync(FOLDER).map((file) => [file.replace(".json", ""), JSON.parse(readFileSync(`${FOLDER}/${file}`, "utf8"))]),
+);
 
 const parameters = Object.entries(expected).flatMap(([construction, byParameter]) =>
   Object.entries(byParameter).map(([parameter, each]) => ({ construction, parameter, each })),
