@@ -52,7 +52,9 @@ const Productions = async () => {
       <div className="top">
         <h1>Productions</h1>
         <p className="say">
-          {productions.length === 0 ? "Nothing is being staged yet." : `${plural(productions.length, "production")}, the newest first.`}
+          {productions.length === 0
+            ? "Nothing is being staged yet."
+            : `${plural(productions.length, "production")} of ${member.companyName}.`}
         </p>
       </div>
       {productions.length === 0 ? (

@@ -17,6 +17,7 @@ test("a supervisor levels the workroom, sees that all is in time and what is beh
   await expect(page.locator(".say")).toContainText("No garment comes late.");
   await page.getByText("The same in figures").click();
   const sums = await page
+    .getByRole("region", { name: "Hours needed and free, in figures" })
     .getByRole("row")
     .filter({ has: page.getByRole("rowheader") })
     .evaluateAll((rows) => rows.map((row) => Number([...row.children].at(-3)?.textContent?.replace(/\D/g, ""))));
