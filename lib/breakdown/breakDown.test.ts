@@ -38,6 +38,7 @@ const garment = (change: Partial<Garment>): Garment => ({
   materials: {},
   due: "dress",
   weight: 1,
+  version: null,
   price: null,
   stock: null,
   ...change,

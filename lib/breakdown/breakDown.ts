@@ -1,5 +1,6 @@
 import type { Garment, Wearer } from "#lib/casting/wardrobe";
 import type { Construction } from "#lib/constructions/construction";
+import { versionMeant } from "#lib/constructions/versions";
 import type { Material } from "#lib/materials/material";
 import { bodyOf } from "#lib/measurements/body";
 import type { Staging } from "#lib/staging/staging";
@@ -9,13 +10,14 @@ import type { GarmentWork, WorkNote } from "./work";
 
 /** All garments of a staging broken down, in the order given. */
 export const breakDown = (staging: Staging, garments: readonly Garment[]): readonly GarmentWork[] => {
-  const constructions = new Map(staging.constructions.map((construction) => [construction.code, construction]));
   const materials = new Map(staging.materials.map((material) => [material.code, material]));
   const formulas = new FormulaReader();
   return garments.map((garment) => {
     if (garment.construction === null) return untouched(garment, []);
-    const construction = constructions.get(garment.construction);
-    const text = `There is no construction "${garment.construction}": no work and no material is planned. Add it, or name another.`;
+    const construction = versionMeant(staging.constructions, garment.construction, garment.version);
+    const named =
+      garment.version === null ? `construction "${garment.construction}"` : `version ${garment.version} of "${garment.construction}"`;
+    const text = `There is no ${named}: no work and no material is planned. Add it, or name another.`;
     return construction
       ? made(staging, garment, construction, materials, formulas)
       : untouched(garment, [{ garment: garment.number, kind: "parameter", text }]);

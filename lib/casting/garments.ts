@@ -31,6 +31,7 @@ export const garmentsOf = (staging: Staging): readonly Garment[] => {
         role,
         source: piece.source,
         construction: piece.construction,
+        version: piece.version,
         set: piece.set,
         ordinal,
         prototype,

@@ -33,6 +33,8 @@ export interface Piece {
   readonly source: Source;
   /** Code of the construction; null for a bought or hired thing that needs no work. */
   readonly construction: string | null;
+  /** Version of the construction it keeps to; null: the newest there is. */
+  readonly version: number | null;
   readonly set: string | null;
   /** `performer`: one garment each; `place`: shared across casts; `role`: one for everybody. */
   readonly each: "performer" | "place" | "role";
@@ -69,6 +71,8 @@ export interface Garment {
   readonly role: string;
   readonly source: Source;
   readonly construction: string | null;
+  /** Version of the construction it keeps to; null: the newest there is. */
+  readonly version: number | null;
   readonly set: string | null;
   /** 1-based place in its set, fixed here: learning follows it, never the order of the schedule. */
   readonly ordinal: number;

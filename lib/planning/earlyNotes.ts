@@ -31,7 +31,7 @@ const unnamed = (garments: readonly Garment[], works: readonly GarmentWork[]): P
     const fittings = works.find((work) => work.garment === garment.number)?.fittings ?? [];
     const without = fittings.filter(({ wearer }) => garment.wearers[wearer]?.performer == null);
     if (without.length === 0) return [];
-    const text = `No performer is named yet: ${without.length} of its ${fittings.length} fittings are left out, and work goes on without them.`;
+    const text = `No performer is named yet: the fitter's time of ${without.length} of its ${fittings.length} fittings is kept, no appointment is made.`;
     return [{ kind: "caution", about: garment.number, text, mend: "Name the performer in casting.csv." }];
   });
 

@@ -36,9 +36,10 @@ export const engineNode = (node: PlanNode, at: number, from: Sources): EngineNod
     };
   }
   const performer = from.performers.get(from.garments.get(node.garment)!.wearers[node.wearer]?.performer ?? "");
-  // A place without a performer has nobody to fit: what waits for its fitting goes on without it.
-  if (performer === undefined) return { ...instant(node.key, node.garment), release };
   const fitting = from.works.get(node.garment)!.fittings.find(({ code, wearer }) => code === node.fitting && wearer === node.wearer)!;
+  // A place without a performer has nobody to call: only the fitter's time is kept, so that the hours are those after casting.
+  if (performer === undefined)
+    return { ...instant(node.key, node.garment), minutes: fitting.minutes, crew: [{ skill: SKILLS.indexOf("fit"), count: 1 }], release };
   return {
     kind: "fitting",
     id: node.key,

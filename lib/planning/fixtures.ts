@@ -19,6 +19,7 @@ export const garment = (number: string, changes: Partial<Garment> = {}): Garment
   role: "role",
   source: "build",
   construction: "skirt",
+  version: null,
   set: null,
   ordinal: 1,
   prototype: false,

@@ -1,13 +1,11 @@
-import type { PlainDate } from "#lib/calendar/plainDate";
 import { checkPlan } from "#lib/levelling/checker/checkPlan";
 import type { LevellingAnswer, LevellingProblem } from "#lib/levelling/problem";
 import type { Staging } from "#lib/staging/staging";
 import { assemble } from "./assemble";
-import { prepare } from "./prepare";
+import { type PrepareOptions, prepare } from "./prepare";
 import type { StagingPlan } from "./stagingPlan";
 
-export interface PlanOptions {
-  readonly today: PlainDate;
+export interface PlanOptions extends PrepareOptions {
   /** How the problem is levelled: here and now, or in a thread. */
   readonly level: (problem: LevellingProblem) => LevellingAnswer | Promise<LevellingAnswer>;
 }
@@ -16,8 +14,8 @@ export interface PlanOptions {
  * The whole way: a staging broken down, levelled, judged and put back into words.
  * @throws Error when the independent checker finds the plan wrong: a defect, never a fault of the data.
  */
-export const planStaging = async (staging: Staging, { today, level }: PlanOptions): Promise<StagingPlan> => {
-  const prepared = prepare(staging, { today });
+export const planStaging = async (staging: Staging, { level, ...options }: PlanOptions): Promise<StagingPlan> => {
+  const prepared = prepare(staging, options);
   const answer = await level(prepared.problem);
   const wrong = checkPlan(prepared.problem, answer.plan);
   if (wrong.length > 0) throw new Error(`The plan breaks ${wrong.length} of its own rules; first: ${JSON.stringify(wrong[0])}`);

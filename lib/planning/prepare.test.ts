@@ -68,10 +68,10 @@ describe("a staging as a problem for the engine", () => {
     expect(keys(two)).toContain("X-1+1/cut > X 2/sew 0 elapsed");
   });
 
-  it("leaves out a fitting of a place without a performer, and says so", () => {
+  it("keeps the fitter's time for a fitting of a place without a performer, makes no appointment, and says so", () => {
     const unnamed = garment("X 1", { wearers: [{ performer: null, sizeGroup: "m", cast: "first", place: 1, standing: "cast" }] });
     const without = prepareWorks(staging(), [unnamed], [skirt("X 1")], today);
-    expect(without.problem.nodes[3]).toMatchObject({ kind: "task", minutes: 0, crew: [] });
+    expect(without.problem.nodes[3]).toMatchObject({ kind: "task", minutes: 30, crew: [{ skill: 8, count: 1 }] });
     expect(without.notes).toEqual([expect.objectContaining({ kind: "caution", about: "X 1" })]);
   });
 

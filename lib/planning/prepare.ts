@@ -18,6 +18,7 @@ import { deliveries } from "./goods";
 import { type Graph, makeGraph } from "./graph";
 import { engineMachines, engineMakers, enginePerformers, engineRooms } from "./people";
 import type { Prepared } from "./prepared";
+import type { PlanNode } from "./stagingPlan";
 
 /** Calendars run on so long after the last milestone, so that late work has a place and a cost. */
 const WEEKS_AFTER = 8;
@@ -25,6 +26,8 @@ const WEEKS_AFTER = 8;
 export interface PrepareOptions {
   /** Day from which work is planned and goods are ordered. */
   readonly today: PlainDate;
+  /** Day on which a hired or bought garment comes: no work is done on it before. Null: it is there. */
+  readonly arrives?: (garment: Garment) => PlainDate | null;
 }
 
 /** Breaks a staging down and states it as a problem for the engine. Work begins on `today`, or the production's first day if that is later. */
@@ -38,7 +41,7 @@ export const prepareWorks = (
   staging: Staging,
   garments: readonly Garment[],
   works: readonly GarmentWork[],
-  { today }: PrepareOptions,
+  { today, arrives }: PrepareOptions,
 ): Prepared => {
   // Calendars begin with the production, so that a plan kept since then can be read beside them; new work begins no sooner than today.
   const starts = dayNumber(staging.production.starts);
@@ -53,6 +56,12 @@ export const prepareWorks = (
   const goods = deliveries(staging, works, graph, today);
   const startOf = (day: DayNumber) => toAxis(axis, day * MINUTES_PER_DAY);
   const goodsThere = new Map(goods.deliveries.map(({ node, day }) => [node, startOf(dayNumber(day))]));
+  const garmentThere = new Map(
+    garments.flatMap((garment) => {
+      const day = arrives?.(garment) ?? null;
+      return day === null ? [] : [[garment.number, startOf(dayNumber(day))] as const];
+    }),
+  );
 
   const machines = engineMachines(
     staging,
@@ -64,7 +73,8 @@ export const prepareWorks = (
     batchOf: graph.batchOf,
     machines,
     performers: new Map(staging.performers.map(({ code }, at) => [code, at])),
-    release: (node: number) => Math.max(startOf(first), goodsThere.get(node) ?? 0),
+    release: (node: number) =>
+      Math.max(startOf(first), goodsThere.get(node) ?? 0, ...garmentsAt(nodes[node]!).map((garment) => garmentThere.get(garment) ?? 0)),
   };
   const problem: LevellingProblem = {
     skills: SKILLS,
@@ -81,6 +91,12 @@ export const prepareWorks = (
   };
   const notes = [...earlyNotes(staging, garments, works), ...goods.notes];
   return { staging, garments, works, problem, nodes, dayZero, axis, today, deliveries: goods.deliveries, notes };
+};
+
+/** Garments that are worked on at a node. */
+const garmentsAt = (node: PlanNode): readonly string[] => {
+  if (node.kind === "approval") return [];
+  return node.kind === "operation" ? node.garments : [node.garment];
 };
 
 const lastDay = ({ milestones, production }: Staging, today: PlainDate): DayNumber =>

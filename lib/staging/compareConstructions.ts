@@ -1,34 +1,49 @@
 import type { Construction } from "#lib/constructions/construction";
+import { versionFile } from "#lib/constructions/versions";
 import type { Change } from "./change";
 
-/** Constructions by code; of one that changed, each part that differs. */
+/** Constructions by code and version; of one that changed, or was replaced by another version, each part that differs. */
 export const compareConstructions = (before: readonly Construction[], after: readonly Construction[]): readonly Change[] => {
-  const old = new Map(before.map((construction) => [construction.code, construction]));
-  const now = new Set(after.map((construction) => construction.code));
-  const whole = (kind: "added" | "removed", { code, version }: Construction): Change => ({
-    file: `constructions/${code}.json`,
-    kind,
-    name: code,
-    field: null,
-    from: kind === "removed" ? `version ${version}` : null,
-    to: kind === "added" ? `version ${version}` : null,
-    text: `${code} is ${kind}.`,
-  });
+  const whole = (kind: "added" | "removed", construction: Construction, among: readonly Construction[]): Change => {
+    const { code, version } = construction;
+    const others = among.some((one) => one.code === code && one.version !== version);
+    return {
+      file: versionFile(among, construction),
+      kind,
+      name: code,
+      field: null,
+      from: kind === "removed" ? `version ${version}` : null,
+      to: kind === "added" ? `version ${version}` : null,
+      text: others ? `Version ${version} of ${code} is ${kind}.` : `${code} is ${kind}.`,
+    };
+  };
+  const replaced = new Map<Construction, Construction>();
+  for (const construction of after) {
+    const was = before.find((one) => same(one, construction)) ?? before.find((one) => isReplacedBy(one, construction, before, after));
+    if (was) replaced.set(construction, was);
+  }
+  const kept = new Set(replaced.values());
   return [
     ...after.flatMap((construction) => {
-      const was = old.get(construction.code);
-      return was ? differences(was, construction) : [whole("added", construction)];
+      const was = replaced.get(construction);
+      return was ? differences(was, construction, versionFile(after, construction)) : [whole("added", construction, after)];
     }),
-    ...before.filter(({ code }) => !now.has(code)).map((construction) => whole("removed", construction)),
+    ...before.filter((construction) => !kept.has(construction)).map((construction) => whole("removed", construction, before)),
   ];
 };
 
-const differences = (was: Construction, is: Construction): readonly Change[] =>
+const same = (one: Construction, other: Construction) => one.code === other.code && one.version === other.version;
+
+/** The only version of its code before, and the only one after. */
+const isReplacedBy = (was: Construction, is: Construction, before: readonly Construction[], after: readonly Construction[]) =>
+  was.code === is.code && [before, after].every((all) => all.filter(({ code }) => code === is.code).length === 1);
+
+const differences = (was: Construction, is: Construction, file: string): readonly Change[] =>
   (Object.keys(is) as (keyof Construction)[]).flatMap((field): readonly Change[] => {
     if (JSON.stringify(was[field]) === JSON.stringify(is[field])) return [];
     const [from, to] = [said(was[field]), said(is[field])];
     const text = from === to ? `${is.code}: ${field} differ.` : `${is.code}: ${field} was ${from}, becomes ${to}.`;
-    return [{ file: `constructions/${is.code}.json`, kind: "changed", name: is.code, field, from, to, text }];
+    return [{ file, kind: "changed", name: is.code, field, from, to, text }];
   });
 
 const said = (value: Construction[keyof Construction]): string => {

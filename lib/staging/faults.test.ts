@@ -204,9 +204,9 @@ describe("faults of a staging", () => {
     ]);
   });
 
-  it("refuse two constructions of one code, and more than 10 MB in all", () => {
+  it("refuse two constructions of one code and version, and more than 10 MB in all", () => {
     const twice = new Map([...smallFiles(), ["constructions/other.json", smallFiles().get("constructions/skirt.json") ?? ""]]);
-    expect(readStaging(twice)).toMatchObject({ ok: false, error: [{ file: "constructions/skirt.json", column: "code" }] });
+    expect(readStaging(twice)).toMatchObject({ ok: false, error: [{ file: "constructions/skirt.json", column: "version" }] });
     expect(faultsWith({ "constructions/a.json": "x".repeat(10_000_001) })).toEqual([
       "staging: The files together are larger than 10 MB. Take out what is not part of the staging.",
     ]);

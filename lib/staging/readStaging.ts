@@ -22,7 +22,6 @@ export const readStaging = (files: ReadonlyMap<string, string>): Result<Staging,
   if (ofNames.some((fault) => fault.file === "staging")) return failed(ofNames);
   const constructions = readConstructions(texts);
   const { tables, faults: ofCells, unknown } = readTables(texts);
-  const byCode = new Map(constructions.read.map((construction) => [construction.code, construction]));
   const unreadable = constructions.faults.length > 0 ? [...unknown, "constructions/"] : unknown;
   const suggest = suggestFor(MOST_SUGGESTIONS);
   const faults = [
@@ -30,9 +29,9 @@ export const readStaging = (files: ReadonlyMap<string, string>): Result<Staging,
     ...constructions.faults,
     ...ofCells,
     ...doubledRows(tables),
-    ...unknownReferences(tables, knownCodes(tables, [...byCode.keys()]), unreadable, suggest),
+    ...unknownReferences(tables, knownCodes(tables, [...new Set(constructions.read.map(({ code }) => code))]), unreadable, suggest),
     ...RULES.filter(({ reads }) => reads.every((file) => !unknown.includes(FILES[file].name))).flatMap(({ rule }) =>
-      rule(tables, byCode, suggest),
+      rule(tables, constructions.read, suggest),
     ),
   ];
   return faults.length > 0 ? failed(inOrder(faults)) : ok(toStaging(tables, constructions.read));
@@ -50,11 +49,18 @@ const readConstructions = (
       faults.push(...construction.error);
       continue;
     }
-    const { code } = construction.value;
-    const other = fileOf.get(code);
+    const { code, version } = construction.value;
+    const name = `version ${version} of "${code}"`;
+    const other = fileOf.get(name);
     if (other !== undefined)
-      faults.push({ file, row: null, column: "code", problem: `${other} has the code "${code}" too.`, mend: "Keep one of them." });
-    fileOf.set(code, file);
+      faults.push({
+        file,
+        row: null,
+        column: "version",
+        problem: `${other} is ${name} too.`,
+        mend: "Raise the version, or keep one of them.",
+      });
+    fileOf.set(name, file);
     read.push(construction.value);
   }
   return { read, faults };

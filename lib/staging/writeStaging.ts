@@ -1,3 +1,4 @@
+import { versionFile } from "#lib/constructions/versions";
 import { writeCsv } from "#lib/exchange/writeCsv";
 import { fromStaging } from "./fromStaging";
 import type { Staging } from "./staging";
@@ -7,6 +8,6 @@ export const writeStaging = (staging: Staging): ReadonlyMap<string, string> =>
   new Map([
     ...fromStaging(staging).map(({ file, headings, rows }) => [file, writeCsv(headings, rows)] as const),
     ...staging.constructions.map(
-      (construction) => [`constructions/${construction.code}.json`, `${JSON.stringify(construction, null, 2)}\n`] as const,
+      (construction) => [versionFile(staging.constructions, construction), `${JSON.stringify(construction, null, 2)}\n`] as const,
     ),
   ]);

@@ -75,6 +75,7 @@ async function loadPieces(tx: Transaction, companyId: string, productionId: stri
     name: piece.name,
     source: piece.source as Piece["source"],
     construction: piece.construction?.code ?? null,
+    version: piece.keptVersion,
     set: piece.set?.code ?? null,
     each: piece.each as Piece["each"],
     parameters: piece.parameters as Record<string, string>,

@@ -39,7 +39,7 @@ export async function saveConstructions({ tx, companyId, productionId }: Saving,
     tx,
     "Construction",
     ["code"],
-    staging.constructions.map(({ code }) => ({ companyId, code })),
+    [...new Set(staging.constructions.map(({ code }) => code))].map((code) => ({ companyId, code })),
   );
   const ids = idsByCode(await tx.construction.findMany({ where: { companyId }, select: { id: true, code: true } }));
   await upsertRows(

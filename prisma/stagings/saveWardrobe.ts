@@ -87,6 +87,7 @@ async function savePieces(saving: Saving, staging: Staging, needs: WardrobeNeeds
       productionId,
       costumeId: need(own.costumes, piece.costume),
       constructionId: needOrNull(needs.constructions, piece.construction),
+      keptVersion: piece.version,
       setId: needOrNull(own.sets, piece.set),
       dueId: need(own.milestones, piece.due),
       stockId: needOrNull(own.stock, piece.stock),

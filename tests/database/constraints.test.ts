@@ -94,6 +94,8 @@ describe("a row of one company", () => {
     const other = await everything("other");
     const kept: string[] = [];
     for (const { table, constraint, target, columns } of await foreignKeys()) {
+      // By its number, a version is one of the piece's construction, and that is the company's own by its own key.
+      if (constraint === "piece_company_id_construction_id_kept_version_fkey") continue;
       const reference = columns.find((column) => column !== "company_id");
       if (!columns.includes("company_id") || reference === undefined) continue;
       const theirs = `select ${target === "membership" ? "user_id" : "id"} from ${target} where company_id = '${other}' limit 1`;

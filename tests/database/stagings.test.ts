@@ -105,6 +105,17 @@ describe("a staging", () => {
     expect((await saveStaging(company, user, sampleStaging)).ok).toBe(true);
   });
 
+  it("that moves a piece to a newer version keeps the older one as it was", async () => {
+    const [skirt] = sampleStaging.constructions;
+    const [reeds, ...others] = sampleStaging.pieces;
+    const both = [skirt, { ...skirt, version: 4, source: "longer skirts" }];
+    const moved = { ...sampleStaging, constructions: both, pieces: [{ ...reeds, version: null }, ...others] };
+    expect((await saveStaging(company, user, moved)).ok).toBe(true);
+    expect(await loaded()).toEqual(moved);
+    expect((await saveStaging(company, user, sampleStaging)).ok).toBe(true);
+    expect(await loaded()).toEqual(sampleStaging);
+  });
+
   it("beside another production takes nothing away from the company's registers, and makes the other's plan stale", async () => {
     const before = await loadStaging(company, "reedmere");
     const other = { ...smaller, production: { ...smaller.production, code: "second", title: "Second" } };

@@ -23,6 +23,12 @@ export const pieces = stagingFile({
         empty: "no work to be done on it",
         refersTo: "constructions",
       }),
+      version: column(orNull(wholeNumber(1, 999_999_999)), {
+        meaning: "Version of the construction it keeps to when there are newer ones",
+        unit: "count",
+        example: "1",
+        empty: "the newest",
+      }),
       set: column(orNull(codeText()), { meaning: "Set it belongs to", example: "snow-skirts", empty: "none", refersTo: "sets" }),
       each: column(emptyMeans(oneOf(["performer", "place", "role"]), "performer"), {
         meaning: "One garment for each performer, for each place (shared across casts), or one for the role",

@@ -1,5 +1,6 @@
 import { readGiven } from "#lib/breakdown/givenParameters";
 import type { Construction } from "#lib/constructions/construction";
+import { versionMeant, versionsOf } from "#lib/constructions/versions";
 import type { Fault } from "#lib/exchange/fault";
 import type { Suggest } from "#lib/exchange/nearest";
 import { faultIn, type Rule } from "./rule";
@@ -14,11 +15,17 @@ export const pieceRules: Rule = ({ pieces, materials }, constructions, suggest) 
     const fault = (column: string, problem: string, mend: string) => faults.push(faultIn(FILE, row, column, problem, mend));
     if (values.source === "build" && values.construction === null)
       fault("construction", "Nothing says how it is made.", "Name a construction, or choose another source.");
+    if (values.construction === null && typeof values.version === "number")
+      fault("version", "It is a version of nothing.", "Name a construction, or leave the cell empty.");
     for (const material of Object.values(values.materials ?? {}))
       if (!known.has(material))
         fault("materials", `"${material}" is not in materials.csv.`, suggest(material, known, "Add a row for it there."));
-    const construction = constructions.get(values.construction ?? "");
-    if (!construction) return faults;
+    const construction = versionMeant(constructions, values.construction ?? "", values.version ?? null);
+    if (!construction) {
+      const versions = versionsOf(constructions, values.construction ?? "").map(({ version }) => String(version));
+      if (versions.length > 0) fault("version", `${values.construction} has no version ${values.version}.`, listed(versions));
+      return faults;
+    }
     const roles = construction.needs.map((need) => need.role);
     for (const role of Object.keys(values.materials ?? {}))
       if (!roles.includes(role))
@@ -46,13 +53,16 @@ const parameterProblem = (construction: Construction, code: string, text: string
 /** The operation a set is free until must be one of the constructions its pieces are made by. */
 export const setRules: Rule = ({ sets, pieces }, constructions, suggest) => {
   const made = new Map<string, Set<string>>();
-  for (const { values } of pieces)
-    if (values.set && values.construction) made.set(values.set, (made.get(values.set) ?? new Set()).add(values.construction));
+  for (const { values } of pieces) {
+    const construction = versionMeant(constructions, values.construction ?? "", values.version ?? null);
+    if (values.set && construction)
+      made.set(values.set, new Set([...(made.get(values.set) ?? []), ...construction.operations.map(({ code }) => code)]));
+  }
   return sets.flatMap(({ row, values: { code = "", freeUntil } }) => {
     if (!freeUntil) return [];
-    const operations = [...(made.get(code) ?? [])].flatMap((name) => constructions.get(name)?.operations.map((each) => each.code) ?? []);
+    const operations = [...(made.get(code) ?? [])];
     if (operations.length === 0 || operations.includes(freeUntil)) return [];
-    const mend = suggest(freeUntil, operations, listed([...new Set(operations)]));
+    const mend = suggest(freeUntil, operations, listed(operations));
     return [faultIn("sets.csv", row, "free_until", `"${freeUntil}" is no operation of its pieces.`, mend)];
   });
 };

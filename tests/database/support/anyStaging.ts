@@ -45,6 +45,7 @@ const material = fc.record({
 const piece = fc.record({
   ...{ name: text, source: fc.constantFrom(...SOURCES), each: fc.constantFrom("performer", "place", "role"), price: orNull(money) },
   parameters: fc.dictionary(text, text, { maxKeys: 3 }),
+  version: fc.constantFrom(null, 2, 3),
   weight: fc.double({ min: 0, max: 1e6, noNaN: true }).map((weight) => weight + 0),
 });
 
@@ -78,6 +79,7 @@ export const anyStaging: fc.Arbitrary<Staging> = fc
       ],
     })),
     lots: [],
+    constructions: [...sampleStaging.constructions, ...sampleStaging.constructions.map((skirt) => ({ ...skirt, version: 3 }))],
     pieces: any.pieces.map((code, at) => ({
       ...any.piece[at],
       ...{ code, costume: "moth", construction: "plain-skirt", set: null, materials: { net: "material 0" }, due: "opening", stock: null },
