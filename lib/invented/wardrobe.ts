@@ -99,7 +99,6 @@ const addPiece = (all: Open, { construction, source }: Kind, role: Role, costume
     source,
     construction: construction.code,
     version: null,
-    version: null,
     set: set?.code ?? null,
     each: "performer",
     parameters: {},
