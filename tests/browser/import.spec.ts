@@ -1,6 +1,6 @@
 import { readdir, readFile } from "node:fs/promises";
 import { expect, test } from "./support/test";
-import { goTo, heading } from "./wardrobe";
+import { goTo, heading, TITLE } from "./wardrobe";
 
 test.use({ as: "supervisor" });
 
@@ -12,7 +12,10 @@ const files = async (change: (name: string, text: string) => string = (_name, te
   return Promise.all(
     names.map(async (name) => {
       const text = await readFile(`${FOLDER}/${name}`, "utf8");
-      const own = name === "production.csv" ? text.replaceAll("winter-for-larks", "second-winter").replaceAll(",WL", ",SW") : text;
+      const own =
+        name === "production.csv"
+          ? text.replace("winter-for-larks", "second-winter").replace(TITLE, "Second Winter").replace(",WL", ",SW")
+          : text;
       return { name, mimeType: "text/csv", buffer: Buffer.from(change(name, own)) };
     }),
   );
@@ -32,7 +35,7 @@ test("faults are shown all at once and nothing is written; mended files are prev
 
   await page.getByLabel("Files of one production").setInputFiles(await files());
   await page.getByRole("button", { name: "Look at them" }).click();
-  await expect(page.getByRole("heading", { name: "A Winter for Larks (second-winter) is new" })).toBeVisible();
+  await expect(page.getByRole("heading", { name: "Second Winter (second-winter) is new" })).toBeVisible();
   expect((await page.request.get("/productions/second-winter")).status()).toBe(404);
   await page.getByRole("button", { name: /^Keep/ }).click();
   await expect(page).toHaveURL(/second-winter$/);
