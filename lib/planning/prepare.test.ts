@@ -60,6 +60,14 @@ describe("a staging as a problem for the engine", () => {
     expect(new Set(starts)).toEqual(new Set([540, 480]));
   });
 
+  it("begins no work on a hired or bought garment before it comes", () => {
+    const garments = [garment("X 1"), garment("X 2", { piece: "hired" })];
+    const arrives = ({ piece }: { readonly piece: string }) => (piece === "hired" ? day("2027-02-04") : null);
+    const { nodes, problem } = prepareWorks(staging(), garments, [skirt("X 1"), skirt("X 2")], { ...today, arrives });
+    const releases = (number: string) => nodes.flatMap(({ key }, at) => (key.startsWith(number) ? [problem.nodes[at]!.release] : []));
+    expect([new Set(releases("X 1")), new Set(releases("X 2"))]).toEqual([new Set([0]), new Set([3 * 1440])]);
+  });
+
   it("shares a batch's set-up, and all of it is waited for", () => {
     const members = [1, 2].map((ordinal) => garment(`X ${ordinal}`, { set: "reeds", ordinal }));
     const two = prepareWorks(staging({ sets: [set("reeds")] }), members, [skirt("X 1"), skirt("X 2")], today);
