@@ -15,7 +15,7 @@ const LIBRARY = fileURLToPath(new URL("../../seed/constructions", import.meta.ur
 export const readFolder = async (folder: string): Promise<Result<Staging, readonly Fault[]>> => {
   const listed = await list(folder, /\.csv$/i);
   if (listed === null) return failed([{ ...WHOLE, file: folder, problem: "There is no such folder.", mend: "Look at how it is spelt." }]);
-  const own = (await list(join(folder, "constructions"), /\.json$/i)) ?? [];
+  const own = await ownConstructions(folder);
   const library = ((await list(LIBRARY, /\.json$/)) ?? []).filter((name) => !own.includes(name));
   const paths = [
     ...listed.map((name) => ({ name, path: join(folder, name) })),
@@ -31,6 +31,10 @@ export const readFolder = async (folder: string): Promise<Result<Staging, readon
   const faults = texts.flatMap(([, text]) => (text.ok ? [] : [text.error]));
   return faults.length > 0 ? failed(faults) : readStaging(new Map(texts.flatMap(([name, text]) => (text.ok ? [[name, text.value]] : []))));
 };
+
+/** Names of the files of the folder's own constructions, sorted. */
+export const ownConstructions = async (folder: string): Promise<readonly string[]> =>
+  (await list(join(folder, "constructions"), /\.json$/i)) ?? [];
 
 const WHOLE = { row: null, column: null };
 

@@ -26,10 +26,18 @@ describe("a folder written as a whole", () => {
     expect(readFileSync(join(place, "out/other.txt"), "utf8")).toBe("kept");
   });
 
+  it("may have folders in it, new or there already", async () => {
+    mkdirSync(join(place, "out/old"), { recursive: true });
+    await writeFolder(join(place, "out"), new Map(["old/one.json", "new/two.json"].map((name) => [name, name])));
+    expect(readFileSync(join(place, "out/old/one.json"), "utf8")).toBe("old/one.json");
+    expect(readFileSync(join(place, "out/new/two.json"), "utf8")).toBe("new/two.json");
+    expect(readdirSync(place)).toEqual(["out"]);
+  });
+
   it("leaves nothing behind when a file cannot be written", async () => {
     const files = new Map([
       ["one.csv", "1"],
-      ["no/such/folder.csv", "2"],
+      ["one.csv/two.csv", "2"],
     ]);
     await expect(writeFolder(join(place, "out"), files)).rejects.toThrow();
     expect(existsSync(join(place, "out"))).toBe(false);

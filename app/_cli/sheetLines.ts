@@ -1,0 +1,8 @@
+import type { Sheet } from "#lib/sheets/sheet";
+import { columns } from "./columns";
+
+/** A table below its title, to be read in a terminal. */
+export const sheetLines = ({ title, headings, rows }: Sheet): readonly string[] =>
+  rows.length === 0 ? ["", `${title}: none.`] : ["", `${title} (${rows.length})`, ...columns([headings.map(spoken), ...rows], "  ")];
+
+const spoken = (heading: string) => heading.replaceAll("_", " ");
