@@ -15,6 +15,8 @@ const build = () =>
     // A company reaches its own server by http inside the house; with an https address cookies never travel without it.
     advanced: { cookiePrefix: "tarlatan", useSecureCookies: process.env.BETTER_AUTH_URL?.startsWith("https:") ?? false },
     telemetry: { enabled: false },
+    // It warns that no base URL is set; nothing here makes links or callbacks from one.
+    logger: { level: "error" },
     plugins: [nextCookies()],
   });
 
