@@ -9,7 +9,7 @@ export interface Names {
   readonly node: (index: number) => string;
 }
 
-export const namesOf = ({ staging, problem, nodes, works }: Prepared): Names => {
+export const namesOf = ({ staging, problem, nodes, works }: Pick<Prepared, "staging" | "problem" | "nodes" | "works">): Names => {
   const words = staging.production.words;
   const workOf = new Map(works.map((work) => [work.garment, work]));
   return {

@@ -1,7 +1,7 @@
 import type { GarmentWork } from "#lib/breakdown/work";
-import { minutesWithin } from "#lib/labour/intervals";
-import type { Interval, LevellingAnswer } from "#lib/levelling/problem";
+import type { LevellingAnswer } from "#lib/levelling/problem";
 import { toWall } from "./axis";
+import { overtimeOf } from "./labourCost";
 import type { Prepared } from "./prepared";
 import type { PlannedFitting, PlannedTask } from "./stagingPlan";
 
@@ -28,16 +28,10 @@ export const plannedTasks = (prepared: Prepared, { plan }: LevellingAnswer): Pla
         start: placed && toWall(axis, placed.start),
         end: placed && toWall(axis, placed.end),
         stretches: (placed?.stretches ?? []).map(({ start, end }) => ({ start: toWall(axis, start), end: toWall(axis, end) })),
-        overtimeMinutes: placed && maker !== null ? overtimeOf(prepared, maker, placed.stretches) : 0,
+        overtimeMinutes: placed && maker !== null ? overtimeOf(problem, maker, placed.stretches) : 0,
       },
     ];
   });
-};
-
-/** Clock minutes of overtime in the work of a maker. */
-export const overtimeOf = ({ problem }: Prepared, maker: number, stretches: readonly Interval[]): number => {
-  const overtime = problem.makers[maker]!.calendar.filter((stretch) => stretch.overtime);
-  return stretches.reduce((sum, stretch) => sum + minutesWithin(stretch, overtime), 0);
 };
 
 /** Every fitting of a named performer, in node order. */

@@ -1,10 +1,9 @@
-import { totalMinutes } from "#lib/labour/intervals";
 import type { Skill } from "#lib/labour/skills";
 import type { LevellingAnswer } from "#lib/levelling/problem";
 import type { PurchaseList } from "#lib/purchasing/purchase";
-import type { MinorUnits, Minutes } from "#lib/units/quantities";
+import type { Minutes } from "#lib/units/quantities";
 import { toWall } from "./axis";
-import { overtimeOf } from "./planned";
+import { makerCosts } from "./labourCost";
 import type { Prepared } from "./prepared";
 import type { GarmentState, PlannedFitting, PlannedTask, PlanSummary } from "./stagingPlan";
 
@@ -31,7 +30,7 @@ export const summaryOf = (
   latenessBound: answer.bounds.weightedLateness,
   overtimeMinutes: answer.measures.overtimeMinutes,
   overtimeBound: answer.bounds.overtimeMinutes,
-  labourCost: labourCost(prepared, answer),
+  labourCost: makerCosts(prepared.problem, answer.plan).reduce((sum, { cost }) => sum + cost, 0),
   materialCost: parts.purchase.total + prepared.garments.reduce((sum, { price }) => sum + (price ?? 0), 0),
   seed: answer.seed,
   rounds: answer.rounds,
@@ -46,19 +45,4 @@ const minutesBySkill = ({ problem }: Prepared): Partial<Record<Skill, Minutes>> 
     for (const skill of node.kind === "fitting" ? [node.fitterSkill] : node.crew.map((member) => member.skill))
       minutes.set(problem.skills[skill]!, (minutes.get(problem.skills[skill]!) ?? 0) + node.minutes);
   return Object.fromEntries(problem.skills.flatMap((skill) => (minutes.has(skill) ? [[skill, minutes.get(skill)]] : [])));
-};
-
-/** Clock minutes worked and fitted at each maker's rate, overtime at hers for overtime; rounded once for each maker. */
-const labourCost = (prepared: Prepared, { plan }: LevellingAnswer): MinorUnits => {
-  const worked = prepared.problem.makers.map(() => ({ all: 0, over: 0 }));
-  for (const placed of plan.placed)
-    for (const { maker } of placed?.makers ?? []) {
-      const stretches = placed!.stretches.length > 0 ? placed!.stretches : [placed!];
-      worked[maker]!.all += totalMinutes(stretches);
-      worked[maker]!.over += overtimeOf(prepared, maker, stretches);
-    }
-  return prepared.problem.makers.reduce((sum, { costPerHour, overtimeCostPerHour }, maker) => {
-    const { all, over } = worked[maker]!;
-    return sum + Math.round(((all - over) * costPerHour + over * overtimeCostPerHour) / 60);
-  }, 0);
 };

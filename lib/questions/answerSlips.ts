@@ -1,0 +1,57 @@
+import { showWall } from "#lib/calendar/showDay";
+import { showHours } from "#lib/units/hours";
+import type { Answer, Asked } from "./answer";
+import type { Options } from "./options";
+import { type Slip, slips } from "./slips";
+import { counted, listed } from "./told";
+
+const WORDS: Readonly<Record<Slip["effect"], string>> = {
+  moves: "moves it",
+  "by re-planning": "only another plan absorbs it",
+  absorbed: "absorbed",
+};
+const ORDER: readonly Slip["effect"][] = ["moves", "by re-planning", "absorbed"];
+
+export const answerSlips = ({ plan, relevel }: Asked, options: Options): Answer => {
+  const days = options.whole("days") ?? 1;
+  const data = [...slips(plan, relevel, days)].sort((a, b) => ORDER.indexOf(a.effect) - ORDER.indexOf(b.effect));
+  const name = new Map(plan.garments.map((garment) => [garment.number, garment.name]));
+  const named = (effect: Slip["effect"]) => data.filter((one) => one.effect === effect).map(({ garment }) => garment);
+  const [moving, replanned] = [named("moves"), named("by re-planning")];
+  const before = plan.summary.lateGarments;
+  const by = counted(days, "working day");
+  return {
+    says: [
+      moving.length === 0 ? `None: any one garment may slip by ${by}.` : `If it slips by ${by}, the date moves: ${listed(moving, 12)}.`,
+      ...(replanned.length > 0 ? [`Only with a new plan may these slip: ${listed(replanned, 12)}.`] : []),
+      ...(before > 0
+        ? [`${counted(before, "garment is", "garments are")} late in the plan already; moving the date means making it worse.`]
+        : []),
+    ],
+    tables: [
+      {
+        title: `Each garment slipped by ${by}`,
+        headings: ["garment", "name", "finished in the plan", "due", "then", "late then"],
+        rows: data.map((one) => [
+          one.garment,
+          name.get(one.garment) ?? "",
+          one.finish === null ? "no place" : showWall(one.finish),
+          showWall(one.due),
+          `${WORDS[one.effect]}${one.proved ? " (proved)" : ""}`,
+          listed(
+            one.late.map(({ garment, minutes }) => `${garment} ${showHours(minutes)}`),
+            3,
+          ),
+        ]),
+      },
+    ],
+    reasons: [
+      "By re-planning: all tasks and fittings of the garment still to be done begin at least so many working days later than the plan has them (a batch " +
+        "slips as one); everything else stays where it is if it can.",
+      `Where that makes more late, the production is levelled again in ${counted(plan.answer.rounds, "round")}: "moves it" means that no plan without it was ` +
+        "found then; (proved) that there is none.",
+      "Late then is by the clock, nights and closed days counted.",
+    ],
+    data,
+  };
+};
