@@ -1,36 +1,46 @@
 import { parseArgs } from "node:util";
-import { isoDate } from "#lib/calendar/days";
-import type { PlainDate } from "#lib/calendar/plainDate";
 import { meant } from "#lib/exchange/nearest";
 import { failed, ok, type Result } from "#lib/result";
+import { type AskCommand, readAsk } from "./askCommand";
+import { readSearch, SEARCH_OPTIONS, type SearchOptions } from "./searchOptions";
+import { type CompareCommand, compareOf, type SourcesCommand, sourcesOf, type VersionsCommand, versionsOf } from "./whatIfCommands";
 
 export type Command =
-  | { readonly name: "help"; readonly about: "tarlatan" | "plan" | "check" }
+  | { readonly name: "help"; readonly about: "tarlatan" | Helped }
   | { readonly name: "version" }
   | { readonly name: "check"; readonly folder: string }
-  | PlanCommand;
+  | PlanCommand
+  | AskCommand
+  | CompareCommand
+  | SourcesCommand
+  | VersionsCommand;
 
-export interface PlanCommand {
+export interface PlanCommand extends SearchOptions {
   readonly name: "plan";
   readonly folder: string;
   readonly out: string;
   readonly json: boolean;
-  /** Null: no limit. */
-  readonly seconds: number | null;
-  /** Null: until the time is up. */
-  readonly rounds: number | null;
-  readonly seed: number;
-  /** Null: today, or the production's first day if that is later. */
-  readonly today: PlainDate | null;
 }
 
-const COMMANDS = ["plan", "check", "help"] as const;
-const FLAGS = ["help", "json", "version"];
-const VALUES = ["out", "seconds", "rounds", "seed", "today"];
-const SECONDS = 10;
+/** The options of each command, apart from --help. */
+const OPTIONS = {
+  plan: ["out", "json", ...SEARCH_OPTIONS],
+  check: [],
+  /** Read apart: it takes the options of the question. */
+  ask: [],
+  compare: ["out", "json", ...SEARCH_OPTIONS],
+  sources: ["hire", "hire-days", "buy", "buy-days", "json", ...SEARCH_OPTIONS],
+  versions: ["pieces", "write", "json"],
+} as const satisfies Readonly<Record<string, readonly string[]>>;
+type Helped = keyof typeof OPTIONS;
+
+const COMMANDS: readonly string[] = [...Object.keys(OPTIONS), "help"];
+const FLAGS: readonly string[] = ["help", "json", "version", "write"];
+const VALUES: readonly string[] = [...new Set(Object.values(OPTIONS).flat())].filter((name) => !FLAGS.includes(name));
 
 /** Reads the arguments; what is wrong with them comes back as one sentence. */
 export const readCommand = (args: readonly string[]): Result<Command, string> => {
+  if (args[0] === "ask" && !args.some((word) => word === "--help" || word === "-h")) return readAsk(args.slice(1));
   const { tokens } = parseArgs({
     args: [...args],
     strict: false,
@@ -39,6 +49,7 @@ export const readCommand = (args: readonly string[]): Result<Command, string> =>
       help: { type: "boolean", short: "h" },
       json: { type: "boolean" },
       version: { type: "boolean" },
+      write: { type: "boolean" },
       ...Object.fromEntries(VALUES.map((name) => [name, { type: "string" as const }])),
     },
   });
@@ -60,45 +71,27 @@ export const readCommand = (args: readonly string[]): Result<Command, string> =>
 const commandOf = ([command, ...words]: readonly string[], options: ReadonlyMap<string, string>): Result<Command, string> => {
   if (options.has("version")) return ok({ name: "version" });
   if (command === undefined || command === "help") return ok({ name: "help", about: aboutOf(words[0]) });
-  if (!COMMANDS.some((known) => known === command))
-    return failed(`There is no command "${command}". ${meant(command, COMMANDS, "See --help.")}`);
-  if (options.has("help")) return ok({ name: "help", about: aboutOf(command) });
+  if (!isHelped(command)) return failed(`There is no command "${command}". ${meant(command, COMMANDS, "See --help.")}`);
+  if (options.has("help")) return ok({ name: "help", about: command });
+  const known: readonly string[] = OPTIONS[command];
+  const foreign = [...options.keys()].find((name) => !known.includes(name));
+  if (foreign !== undefined) return failed(`${command} has no option --${foreign}.`);
+  if (command === "compare") return compareOf(words, options);
+  if (command === "sources") return sourcesOf(words, options);
+  if (command === "versions") return versionsOf(words, options);
   const [folder, ...more] = words;
   if (folder === undefined) return failed(`Say which folder: tarlatan ${command} FOLDER. See --help.`);
   if (more.length > 0) return failed(`One folder at a time: "${more[0]}" is one too many.`);
-  if (command === "plan") return planOf(folder, options);
-  const foreign = [...options.keys()][0];
-  return foreign === undefined ? ok({ name: "check", folder }) : failed(`check has no option --${foreign}.`);
+  return command === "plan" ? planOf(folder, options) : ok({ name: "check", folder });
 };
 
-const aboutOf = (word: string | undefined) => (word === "plan" || word === "check" ? word : "tarlatan");
+const isHelped = (word: string | undefined): word is Helped => word !== undefined && Object.hasOwn(OPTIONS, word);
 
-const planOf = (folder: string, options: ReadonlyMap<string, string>): Result<Command, string> => {
+const aboutOf = (word: string | undefined) => (isHelped(word) ? word : "tarlatan");
+
+const planOf = (folder: string, options: ReadonlyMap<string, string>): Result<PlanCommand, string> => {
   const out = options.get("out");
   if (out === undefined) return failed("Say where the tables go: --out DIR.");
-  const whole = (name: string, least: number): number | null | undefined => {
-    const text = options.get(name);
-    if (text === undefined) return null;
-    return /^\d{1,9}$/.test(text) && Number(text) >= least ? Number(text) : undefined;
-  };
-  const seconds = whole("seconds", 1);
-  const rounds = whole("rounds", 0);
-  const seed = whole("seed", 0);
-  if (seconds === undefined) return failed("--seconds takes a whole number of seconds, 1 or more.");
-  if (rounds === undefined) return failed("--rounds takes a whole number, 0 or more; 0 keeps the plain rule.");
-  if (seed === undefined) return failed("--seed takes a whole number, 0 or more.");
-  const written = options.get("today");
-  const today = written === undefined ? null : isoDate(written);
-  if (written !== undefined && today === null) return failed(`--today takes a day like 2027-01-11, not "${written}".`);
-  return ok({
-    name: "plan",
-    folder,
-    out,
-    json: options.has("json"),
-    // With rounds asked for, the time must not decide the plan.
-    seconds: seconds ?? (rounds === null ? SECONDS : null),
-    rounds,
-    seed: seed ?? 1,
-    today,
-  });
+  const search = readSearch(options);
+  return search.ok ? ok({ name: "plan", folder, out, json: options.has("json"), ...search.value }) : search;
 };

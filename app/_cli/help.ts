@@ -1,3 +1,6 @@
+import { ASK_HELP } from "./askHelp";
+import { WHAT_IF_HELP } from "./whatIfHelp";
+
 /** Help for each command: examples first. */
 export const HELP = {
   tarlatan: `Plans the making of a ballet company's wardrobe from a folder of spreadsheets.
@@ -8,7 +11,12 @@ Examples
 
 Commands
   plan FOLDER --out DIR   break down, level and roll up; write the tables into DIR
+  ask FOLDER [QUESTION]   answer a question about it; without one, list them all
   check FOLDER            only read the folder and tell what is wrong with it
+  compare BEFORE AFTER    plan two folders and tell what changes
+  sources FOLDER PIECE    make, pull, alter, hire or buy: hours, money and date
+  versions FOLDER CONSTRUCTION NEW.json
+                          what a new version of a construction would change
   help [COMMAND]          say more about a command
 
 Options
@@ -46,4 +54,6 @@ Examples
 
 Ends with 0 when there are no faults, 2 when there are, 1 on a defect.
 `,
+  ask: ASK_HELP,
+  ...WHAT_IF_HELP,
 } as const;

@@ -1,9 +1,13 @@
+import { ask } from "./ask";
 import { check } from "./check";
 import { type Command, readCommand } from "./commandLine";
+import { compare } from "./compare";
 import { HELP } from "./help";
 import type { Output } from "./output";
 import { plan } from "./plan";
+import { sources } from "./sources";
 import { VERSION } from "./version";
+import { versions } from "./versions";
 
 const output: Output = {
   data: (text) => void process.stdout.write(text),
@@ -20,8 +24,16 @@ const run = (command: Command): number | Promise<number> => {
       return 0;
     case "check":
       return check(command.folder, output);
+    case "ask":
+      return ask(command, output);
     case "plan":
       return plan(command, output);
+    case "compare":
+      return compare(command, output);
+    case "sources":
+      return sources(command, output);
+    case "versions":
+      return versions(command, output);
   }
 };
 
