@@ -1,8 +1,16 @@
 import { readdir, readFile } from "node:fs/promises";
+import { signIn } from "./support/signIn";
+import { type App, startApp } from "./support/startApp";
 import { expect, test } from "./support/test";
 import { goTo, heading, TITLE } from "./wardrobe";
 
-test.use({ as: "supervisor" });
+/** An app of its own: what is brought in changes the company's performers and their calls, which other tests level with. */
+let app: App | undefined;
+test.beforeAll(async () => {
+  test.setTimeout(120_000);
+  app = await startApp();
+});
+test.afterAll(() => app?.stop());
 
 const FOLDER = "seed/small";
 
@@ -21,7 +29,11 @@ const files = async (change: (name: string, text: string) => string = (_name, te
   );
 };
 
-test("faults are shown all at once and nothing is written; mended files are previewed, then kept", async ({ page }) => {
+test("faults are shown all at once and nothing is written; mended files are previewed, then kept", async ({ browser }) => {
+  const supervisor = app?.people.find((person) => person.role === "supervisor");
+  if (!app || !supervisor) throw new Error("The demonstration has no supervisor.");
+  const page = await browser.newPage({ baseURL: app.address });
+  await signIn(page, app.address, supervisor);
   await goTo.import(page);
   const broken = await files((name, text) => (name === "pieces.csv" ? text.replaceAll(/\bbuild\b/g, "bild") : text));
   await page.getByLabel("Files of one production").setInputFiles(broken);
