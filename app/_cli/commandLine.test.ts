@@ -31,6 +31,26 @@ describe("the command line", () => {
     expect(read("plan swans --out=dir --rounds 20 --seconds 3")).toMatchObject({ seconds: 3, rounds: 20 });
   });
 
+  it("compares two folders, a piece's sources, and versions of a construction", () => {
+    expect(read("compare designs cast --rounds 5 --out dir")).toMatchObject({ before: "designs", after: "cast", rounds: 5, out: "dir" });
+    expect(read("compare designs")).toContain("which two folders");
+    expect(read("sources swans tutu --hire 40 --hire-days 14")).toMatchObject({
+      piece: "tutu",
+      hire: "40",
+      hireDays: 14,
+      buy: null,
+      buyDays: null,
+    });
+    expect(read("sources swans tutu")).toMatchObject({ rounds: 3, seconds: null });
+    expect(read("sources swans tutu --seconds 2")).toMatchObject({ rounds: null, seconds: 2 });
+    expect(read("sources swans tutu --buy-days soon")).toContain("--buy-days");
+    expect(read("versions swans skirt new.json --pieces a,b --write")).toMatchObject({ file: "new.json", pieces: ["a", "b"], write: true });
+    expect(read("versions swans skirt new.json")).toMatchObject({ pieces: null, write: false });
+    expect(read("versions swans skirt")).toContain("NEW.json");
+    expect(read("plan swans --out dir --write")).toBe("plan has no option --write.");
+    expect(read("help sources")).toEqual({ name: "help", about: "sources" });
+  });
+
   it("guesses what was meant", () => {
     expect(read("paln swans")).toContain('Did you mean "plan"?');
     expect(read("plan swans --out dir --secods 3")).toContain('Did you mean "seconds"?');
