@@ -1,0 +1,70 @@
+import { stocksBound } from "../bound";
+import { Columns, generate } from "./columns";
+import type { OpenProgram } from "./coverProgram";
+import { dive } from "./dive";
+import { bestFit, fillInTurn, gathered } from "./fit";
+import type { CutJob, CutStocks } from "./job";
+import { stocksIn } from "./job";
+import { reduce } from "./reduce";
+
+/** A legal plan, and stocks that no plan can do without. Proved when they are as many. */
+export interface Standing {
+  readonly plan: readonly CutStocks[];
+  readonly bound: number;
+}
+
+/**
+ * Fewest stocks for a job, better step by step: the first step is a plan by rules of thumb, the last a proved one. Each step is the best
+ * plan and bound so far; whoever runs it stops when there is no more time. The same job always takes the same steps.
+ */
+export function* fewestStocks(job: CutJob, open: OpenProgram): Generator<Standing, Standing> {
+  const { settled, left } = reduce(job);
+  const place = (rest: readonly CutStocks[]) => gathered([...settled, ...rest]);
+  const quick = [fillInTurn(job, left), bestFit(job, left)];
+  let rest = quick.reduce((a, b) => (stocksIn(b) < stocksIn(a) ? b : a));
+  let bound = stocksBound(
+    job.lengths.flatMap((length, at) => Array.from({ length: left[at]! }, () => length)),
+    job.stock,
+  );
+  const standing = (): Standing => ({ plan: place(rest), bound: stocksIn(settled) + bound });
+  yield standing();
+  if (bound === stocksIn(rest)) return standing();
+
+  const program = open(left);
+  try {
+    const columns = new Columns(program);
+    columns.add(quick.flatMap((plan) => plan.map(({ cuts }) => cuts)));
+    const root = generate(job, program, columns, { left, fixed: 0, enough: bound });
+    for (let step = root.next(); ; step = root.next()) {
+      bound = Math.max(bound, step.done ? step.value.bound : step.value);
+      yield standing();
+      if (step.done || bound === stocksIn(rest)) break;
+    }
+    for (let strays = 0; bound < stocksIn(rest); strays++) {
+      const search = dive({ job, counts: left, program, columns, target: bound }, new Map(), strays);
+      for (let step = search.next(); ; step = search.next()) {
+        if (step.done && step.value) rest = trimmed(step.value, left);
+        yield standing();
+        if (step.done) break;
+      }
+    }
+    return standing();
+  } finally {
+    program.dispose();
+  }
+}
+
+/** The plan without pieces beyond those asked for. */
+const trimmed = (plan: readonly CutStocks[], counts: readonly number[]): readonly CutStocks[] => {
+  const left = [...counts];
+  return plan.flatMap(({ cuts, times }) =>
+    Array.from({ length: times }, () => {
+      const kept = cuts.flatMap(([place, count]): [number, number][] => {
+        const taken = Math.min(count, left[place]!);
+        left[place]! -= taken;
+        return taken > 0 ? [[place, taken]] : [];
+      });
+      return { cuts: kept, times: 1 };
+    }),
+  );
+};

@@ -1,0 +1,28 @@
+/** Pieces to cut from alike stocks (rods, coils, bolts): distinct lengths, longest first, and how many of each. Whole numbers of one unit. */
+export interface CutJob {
+  readonly stock: number;
+  readonly lengths: readonly number[];
+  readonly counts: readonly number[];
+}
+
+/** One way to cut a stock: how many of which length, by the length's place in the job. */
+export type Cuts = readonly (readonly [place: number, times: number])[];
+
+/** A way to cut, and how many stocks are cut so. */
+export interface CutStocks {
+  readonly cuts: Cuts;
+  readonly times: number;
+}
+
+/** @throws RangeError for a piece that no stock can give: whoever calls must have looked. */
+export const jobOf = (stock: number, lengths: readonly number[], counts: readonly number[]): CutJob => {
+  const total = new Map<number, number>();
+  for (const [at, length] of lengths.entries()) {
+    if (length <= 0 || length > stock) throw new RangeError(`A piece of ${length} cannot be cut from a stock of ${stock}.`);
+    total.set(length, (total.get(length) ?? 0) + counts[at]!);
+  }
+  const sorted = [...total].filter(([, count]) => count > 0).sort(([a], [b]) => b - a);
+  return { stock, lengths: sorted.map(([length]) => length), counts: sorted.map(([, count]) => count) };
+};
+
+export const stocksIn = (plan: readonly CutStocks[]): number => plan.reduce((sum, { times }) => sum + times, 0);
