@@ -2,7 +2,7 @@
  * `npm test`: every check there is, from a bare clone. Ends with one line, `N passed, N failed`.
  *
  *   npm test                       everything
- *   npm test -- --only unit,lint   some: lint types directions dead architecture unit published seed drift database browser
+ *   npm test -- --only unit,lint   some: lint types directions dead architecture unit published seed questions drift database browser
  */
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";

@@ -27,9 +27,9 @@ export interface NetToBuy {
   readonly arithmetic: string;
 }
 
-/** How much of every net is bought in one lot. */
+/** How much of every net is bought in one lot, by its code. */
 export const netToBuy = ({ staging, purchase }: StagingPlan): readonly NetToBuy[] =>
-  purchase.lines.flatMap((line): NetToBuy[] => {
+  [...purchase.lines].sort(byMaterial).flatMap((line): NetToBuy[] => {
     const material = staging.materials.find(({ code }) => code === line.material);
     if (material?.kind !== "net") return [];
     return [
@@ -52,6 +52,8 @@ export const netToBuy = ({ staging, purchase }: StagingPlan): readonly NetToBuy[
       },
     ];
   });
+
+const byMaterial = (a: { readonly material: string }, b: { readonly material: string }) => (a.material < b.material ? -1 : 1);
 
 export const answerNetToBuy = ({ plan }: Asked): Answer => {
   const data = netToBuy(plan);

@@ -11,7 +11,8 @@ export default defineConfig({
       { extends: true, test: { name: "unit", include: ["lib/**/*.test.ts", "app/**/*.test.ts"], testTimeout: 30_000 } },
       { extends: true, test: { name: "architecture", include: ["tests/architecture/**/*.test.ts"] } },
       { extends: true, test: { name: "published", include: ["tests/published/**/*.test.ts"], testTimeout: 60_000 } },
-      { extends: true, test: { name: "seed", include: ["tests/seed/**/*.test.ts", "tests/questions/**/*.test.ts"], testTimeout: 60_000 } },
+      { extends: true, test: { name: "seed", include: ["tests/seed/**/*.test.ts"], testTimeout: 60_000 } },
+      { extends: true, test: { name: "questions", include: ["tests/questions/**/*.test.ts"], testTimeout: 60_000 } },
       {
         extends: true,
         test: {

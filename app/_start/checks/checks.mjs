@@ -21,6 +21,8 @@ export const checks = [
   vitest("unit", "Unit tests"),
   vitest("published", "Published checks"),
   vitest("seed", "Stagings"),
+  // What it says when all is well is shown too: the questions not answered yet.
+  vitest("questions", "Questions of the workroom", /^Questions not answered yet\n(?: {2}.*\n)*/m),
   { ...tool("drift", "Schema against migrations", ["--import", "tsx", "prisma/migrate/drift.ts"]), needs: ["database"] },
   { ...vitest("database", "Tests on PostgreSQL"), needs: ["database", "bundle"] },
   { ...playwright(), needs: ["bundle", "pages"] },
@@ -36,13 +38,14 @@ function tool(id, name, args, first) {
   return { id, name, needs: [], run };
 }
 
-function vitest(id, name) {
+function vitest(id, name, said) {
   const run = async (context) => {
     const report = join(context.scratch, `${id}.json`);
     const reporters = ["--reporter=dot", "--reporter=json", `--outputFile.json=${report}`];
     const args = [bin("vitest/vitest.mjs"), "run", "--config", "tests/config/vitest.ts", "--project", id, ...reporters];
     const { stdout, stderr } = await capture(node, args, context);
-    return vitestTally(report, `${stdout}\n${stderr}`);
+    const tally = await vitestTally(report, `${stdout}\n${stderr}`);
+    return { ...tally, notes: tally.notes || (said?.exec(stdout)?.[0] ?? "") };
   };
   return { id, name, needs: [], run };
 }
