@@ -72,6 +72,8 @@ const staging: Staging = {
   scenes: [],
   appearances: [],
   costumes: [],
+  approvals: [],
+  otherWork: [],
   sets: [{ code: "capes", name: "Capes", oneDyeLot: true, prototype: false, freeUntil: null, approvalDays: 0, approvedOn: null }],
   pieces: [],
   makers: [],

@@ -13,6 +13,7 @@ const task = (stretches: readonly (readonly [number, number])[], overtimeMinutes
   node: 0,
   key: "SM 001/cut",
   garments: ["SM 001"],
+  origin: "operation",
   operation: "cut",
   name: "Cut",
   skill: "net",

@@ -58,6 +58,8 @@ export const inventStagings = (order: Order, constructions: readonly Constructio
     calls,
     ...goods,
     lots: [],
+    approvals: [],
+    otherWork: [],
     constructions,
   }));
   const works = without.flatMap((each) => {

@@ -3,11 +3,13 @@ import { plainDate } from "#lib/calendar/days";
 import { MINUTES_PER_DAY, type PlainDate } from "#lib/calendar/plainDate";
 import type { LevellingAnswer } from "#lib/levelling/problem";
 import { purchaseList } from "#lib/purchasing/purchaseList";
+import { waitingNotes } from "./approvalNotes";
 import { toWall } from "./axis";
 import { garmentStates } from "./garmentStates";
 import { lateNotes } from "./lateNotes";
 import { loadOf } from "./load";
 import { plannedFittings, plannedTasks } from "./planned";
+import { plannedApprovals } from "./plannedApprovals";
 import type { Prepared } from "./prepared";
 import type { StagingPlan } from "./stagingPlan";
 import { summaryOf } from "./summary";
@@ -18,6 +20,7 @@ export const assemble = (prepared: Prepared, answer: LevellingAnswer): StagingPl
   const { staging, garments, works, problem, nodes, dayZero } = prepared;
   const tasks = plannedTasks(prepared, answer);
   const fittings = plannedFittings(prepared, answer);
+  const approvals = plannedApprovals(prepared, answer);
   const late = latenesses(prepared, answer);
   const states = garmentStates(prepared, answer, late);
   const { purchase, cutting } = purchaseList(staging, works, firstCut(prepared, answer));
@@ -31,11 +34,16 @@ export const assemble = (prepared: Prepared, answer: LevellingAnswer): StagingPl
     nodes,
     tasks,
     fittings,
+    approvals,
     garmentStates: states,
     load: loadOf(prepared, answer),
     purchase,
     cutting,
-    notes: [...lateNotes(prepared, answer, states, late, purchase), ...prepared.notes],
+    notes: [
+      ...lateNotes(prepared, answer, states, late, purchase),
+      ...waitingNotes({ approvals, garments, nodes, problem }),
+      ...prepared.notes,
+    ],
     summary: summaryOf(prepared, answer, { tasks, fittings, garmentStates: states, purchase }),
   };
 };

@@ -1,7 +1,8 @@
+import type { OtherTask } from "#lib/approvals/otherWork";
 import type { GarmentWork } from "#lib/breakdown/work";
 import type { Garment } from "#lib/casting/wardrobe";
 import { DEFAULT_RULES } from "#lib/fittings/rules";
-import { SKILLS } from "#lib/labour/skills";
+import { SKILLS, type Skill } from "#lib/labour/skills";
 import type { EngineMachine, EngineNode, EngineTask } from "#lib/levelling/problem";
 import type { Batch } from "./batches";
 import type { PlanNode } from "./stagingPlan";
@@ -11,6 +12,7 @@ export interface Sources {
   readonly garments: ReadonlyMap<string, Garment>;
   readonly works: ReadonlyMap<string, GarmentWork>;
   readonly batchOf: ReadonlyMap<number, Batch>;
+  readonly taskAt: ReadonlyMap<number, OtherTask>;
   readonly machines: readonly EngineMachine[];
   readonly performers: ReadonlyMap<string, number>;
   /** First minute at which the node's goods are there. */
@@ -21,15 +23,23 @@ export interface Sources {
 export const engineNode = (node: PlanNode, at: number, from: Sources): EngineNode => {
   const release = from.release(at);
   if (node.kind === "finished") return { ...instant(node.key, node.garment), release };
-  if (node.kind === "approval") return { ...instant(node.key, node.set), release };
+  if (node.kind === "approval") return { ...instant(node.key, node.approval), release };
+  if (node.kind === "other") {
+    const task = from.taskAt.get(at)!;
+    return {
+      ...instant(node.key, node.garment ?? node.key),
+      minutes: task.minutes[1],
+      ...workedWith(task.skill, task.machine, from),
+      release,
+      pauses: true,
+    };
+  }
   if (node.kind === "operation") {
     const { operation, minutes, garments } = from.batchOf.get(at)!;
-    const machine = from.machines.findIndex(({ id }) => id === operation.machine);
     return {
       ...instant(node.key, garments.length === 1 ? garments[0]! : node.key),
       minutes,
-      crew: [{ skill: SKILLS.indexOf(operation.skill), count: 1 }],
-      machines: machine < 0 ? [] : [{ machine, count: 1 }],
+      ...workedWith(operation.skill, operation.machine, from),
       release,
       pauses: operation.pauses,
       straining: operation.straining,
@@ -51,6 +61,12 @@ export const engineNode = (node: PlanNode, at: number, from: Sources): EngineNod
     step: DEFAULT_RULES.step,
     pin: null,
   };
+};
+
+/** One maker with the skill, and a machine of the kind when there is one. */
+const workedWith = (skill: Skill, kind: string | null, { machines }: Sources): Pick<EngineTask, "crew" | "machines"> => {
+  const machine = machines.findIndex(({ id }) => id === kind);
+  return { crew: [{ skill: SKILLS.indexOf(skill), count: 1 }], machines: machine < 0 ? [] : [{ machine, count: 1 }] };
 };
 
 /** A point in the graph that takes nobody's time. */

@@ -145,6 +145,8 @@ export const staging = (changes: Partial<Staging> = {}): Staging => ({
   offers: [],
   lots: [],
   stock: [],
+  approvals: [],
+  otherWork: [],
   constructions: [],
   ...changes,
 });

@@ -1,18 +1,18 @@
 import { dayNumber } from "#lib/calendar/days";
 import { MINUTES_PER_DAY } from "#lib/calendar/plainDate";
 import { workingDaysAfter } from "#lib/calendar/workingDays";
-import { workroomHours } from "#lib/labour/calendars";
 import type { LevellingAnswer } from "#lib/levelling/problem";
 import type { Minutes } from "#lib/units/quantities";
+import { openDays } from "./answers";
 import { toWall } from "./axis";
 import type { Prepared } from "./prepared";
-import type { GarmentState } from "./stagingPlan";
+import type { GarmentState, PlanNode } from "./stagingPlan";
 import type { Lateness } from "./why";
 
 /** How each garment stands in the plan, in the order of the piece list. One without work has no finish and is never late. */
 export const garmentStates = (prepared: Prepared, answer: LevellingAnswer, late: ReadonlyMap<string, Lateness>): GarmentState[] => {
   const { garments, staging, problem, nodes, axis } = prepared;
-  const isOpen = openDays(prepared);
+  const isOpen = openDays(staging, { from: prepared.dayZero, to: Math.ceil(toWall(axis, problem.horizon) / MINUTES_PER_DAY) });
   const minutes = minutesByGarment(prepared);
   const finished = new Map(nodes.flatMap((node, at) => (node.kind === "finished" ? [[node.garment, at] as const] : [])));
   return garments.map(({ number, due }) => {
@@ -42,17 +42,15 @@ const MOST_REASONS = 4;
 const minutesByGarment = ({ nodes, problem }: Prepared): ReadonlyMap<string, Minutes> => {
   const minutes = new Map<string, Minutes>();
   for (const [at, node] of nodes.entries()) {
-    if (node.kind !== "operation") continue;
-    const share = Math.floor(problem.nodes[at]!.minutes / node.garments.length);
-    const odd = problem.nodes[at]!.minutes - share * node.garments.length;
-    for (const [place, garment] of node.garments.entries())
-      minutes.set(garment, (minutes.get(garment) ?? 0) + share + (place < odd ? 1 : 0));
+    const garments = workedAt(node);
+    const share = Math.floor(problem.nodes[at]!.minutes / garments.length);
+    const odd = problem.nodes[at]!.minutes - share * garments.length;
+    for (const [place, garment] of garments.entries()) minutes.set(garment, (minutes.get(garment) ?? 0) + share + (place < odd ? 1 : 0));
   }
   return minutes;
 };
 
-const openDays = ({ staging, dayZero, axis, problem }: Prepared) => {
-  const days = { from: dayZero, to: Math.ceil(toWall(axis, problem.horizon) / MINUTES_PER_DAY) };
-  const open = new Set(workroomHours(staging.makers, staging.absences, days).map(({ start }) => Math.floor(start / MINUTES_PER_DAY)));
-  return (day: number) => open.has(day);
+const workedAt = (node: PlanNode): readonly string[] => {
+  if (node.kind === "operation") return node.garments;
+  return node.kind === "other" && node.garment !== null ? [node.garment] : [];
 };

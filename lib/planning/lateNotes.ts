@@ -1,5 +1,7 @@
+import { showWall } from "#lib/calendar/showDay";
 import type { LevellingAnswer } from "#lib/levelling/problem";
 import type { PurchaseList } from "#lib/purchasing/purchase";
+import { toWall } from "./axis";
 import { lateText } from "./lateText";
 import { namesOf } from "./names";
 import type { Prepared } from "./prepared";
@@ -13,7 +15,12 @@ export const lateNotes = (
   states: readonly GarmentState[],
   late: ReadonlyMap<string, Lateness>,
   purchase: PurchaseList,
-): PlanNote[] => [...lateGarments(states, late), ...unplaced(prepared, answer), ...orders(purchase, prepared.today)];
+): PlanNote[] => [
+  ...lateGarments(states, late),
+  ...lateOthers(prepared, answer),
+  ...unplaced(prepared, answer),
+  ...orders(purchase, prepared.today),
+];
 
 const lateGarments = (states: readonly GarmentState[], late: ReadonlyMap<string, Lateness>): PlanNote[] =>
   states
@@ -24,6 +31,16 @@ const lateGarments = (states: readonly GarmentState[], late: ReadonlyMap<string,
       text: `${lateText(state)}. ${state.why.join(" ")}`.trim(),
       mend: late.get(state.garment)?.reasons[0]?.mend ?? "",
     }));
+
+const lateOthers = ({ staging, problem, nodes, axis }: Prepared, { plan }: LevellingAnswer): PlanNote[] =>
+  problem.dues.flatMap(({ node, at }): PlanNote[] => {
+    const what = nodes[node]!;
+    const placed = plan.placed[node];
+    if (what.kind !== "other" || !placed || placed.end <= at) return [];
+    const { title, garment } = staging.otherWork.find(({ code }) => code === what.task)!;
+    const text = `${title}: due ${showWall(toWall(axis, at))}, done ${showWall(toWall(axis, placed.end))}.`;
+    return [{ kind: "late", about: garment ?? what.task, text, mend: "Give it more priority, or drop it." }];
+  });
 
 const MEND = {
   "no one has the skill": "Give a maker the skill in makers.csv, or send the work out.",

@@ -17,7 +17,8 @@ export interface Telling {
 /** Whether the garment itself is worked on or fitted in the link; a batch it is part of counts. */
 export const isOwnWork = ({ prepared, answer, garment }: Telling, { cause, node, start, on }: Link): boolean => {
   const of = prepared.nodes[node]!;
-  if (cause === "predecessor") return of.kind === "operation" && of.garments.includes(garment);
+  if (cause === "predecessor")
+    return (of.kind === "operation" && of.garments.includes(garment)) || (of.kind === "other" && of.garment === garment);
   if (cause === "fitting") return of.kind === "fitting" && on?.maker === undefined && start >= (answer.plan.placed[node]?.start ?? 0);
   return cause === "work";
 };
@@ -39,7 +40,7 @@ export const linkText = (telling: Telling, link: Link): string => {
         ? `${what} waits until ${performer === undefined ? "the performer" : names.performer(performer)} can be fitted`
         : `${what} waits while ${names.maker(maker)} is at a fitting${blocker}`;
     case "delivery":
-      return `${what} waits for goods`;
+      return `${what} ${outsideWords(telling, link.node)}`;
     case "calendar":
       return `${what} waits: ${absenceIn(telling.prepared, names, link) ?? "outside working hours"}`;
     case "lag":
@@ -48,6 +49,12 @@ export const linkText = (telling: Telling, link: Link): string => {
     case "work":
       return `waits for ${what}`;
   }
+};
+
+/** What a node waits for from outside the workroom. */
+const outsideWords = ({ prepared }: Telling, node: number): string => {
+  const { kind } = prepared.nodes[node]!;
+  return kind === "approval" ? "waits for the answer" : kind === "other" ? "waits until it is asked for" : "waits for goods";
 };
 
 /** `Bel Orrin (tutu maker) is away Mon 1 Mar to Fri 19 Mar (leave)`, when an absence is why nobody works in the link. */

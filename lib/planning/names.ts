@@ -1,3 +1,5 @@
+import { approvalTitle } from "#lib/approvals/approvalTitle";
+import type { OtherTask } from "#lib/approvals/otherWork";
 import type { Prepared } from "./prepared";
 
 /** Names a person knows, for the indices of the engine. */
@@ -18,7 +20,8 @@ export const namesOf = ({ staging, problem, nodes, works }: Pick<Prepared, "stag
     machine: (index) => problem.machines[index]!.id,
     node: (index) => {
       const node = nodes[index]!;
-      if (node.kind === "approval") return `approval of ${node.set}`;
+      if (node.kind === "approval") return `approval of ${approvalTitle(staging, node.approval)}`;
+      if (node.kind === "other") return otherName(staging.otherWork.find(({ code }) => code === node.task)!);
       if (node.kind === "finished") return `finishing ${node.garment}`;
       if (node.kind === "fitting") {
         const fitting = workOf.get(node.garment)!.fittings.find(({ code }) => code === node.fitting)!;
@@ -30,5 +33,7 @@ export const namesOf = ({ staging, problem, nodes, works }: Pick<Prepared, "stag
     },
   };
 };
+
+const otherName = ({ garment, title }: OtherTask) => (garment === null ? lowered(title) : `${garment} ${lowered(title)}`);
 
 const lowered = (text: string) => text.slice(0, 1).toLowerCase() + text.slice(1);

@@ -3,26 +3,24 @@ import type { LevellingAnswer } from "#lib/levelling/problem";
 import { toWall } from "./axis";
 import { overtimeOf } from "./labourCost";
 import type { Prepared } from "./prepared";
-import type { PlannedFitting, PlannedTask } from "./stagingPlan";
+import type { PlanNode, PlannedFitting, PlannedTask } from "./stagingPlan";
 
-/** Every operation with who does it and when, in node order. */
+type Described = Pick<PlannedTask, "garments" | "origin" | "operation" | "name" | "skill" | "machine">;
+
+/** Every operation, and other work, with who does it and when, in node order. */
 export const plannedTasks = (prepared: Prepared, { plan }: LevellingAnswer): PlannedTask[] => {
-  const { staging, problem, axis } = prepared;
-  const works = worksByGarment(prepared);
+  const { problem, axis } = prepared;
+  const taskAt = describer(prepared);
   return prepared.nodes.flatMap((node, at): PlannedTask[] => {
-    if (node.kind !== "operation") return [];
-    const operation = works.get(node.garments[0]!)!.operations.find(({ code }) => code === node.operation)!;
+    const task = taskAt(node);
+    if (!task) return [];
     const placed = plan.placed[at] ?? null;
     const maker = placed?.makers[0]?.maker ?? null;
     return [
       {
         node: at,
         key: node.key,
-        garments: node.garments,
-        operation: node.operation,
-        name: operation.name[staging.production.words],
-        skill: operation.skill,
-        machine: operation.machine,
+        ...task,
         minutes: problem.nodes[at]!.minutes,
         maker: maker === null ? null : problem.makers[maker]!.id,
         start: placed && toWall(axis, placed.start),
@@ -32,6 +30,22 @@ export const plannedTasks = (prepared: Prepared, { plan }: LevellingAnswer): Pla
       },
     ];
   });
+};
+
+const describer = (prepared: Prepared) => {
+  const { staging } = prepared;
+  const works = worksByGarment(prepared);
+  const others = new Map(staging.otherWork.map((task) => [task.code, task]));
+  return (node: PlanNode): Described | null => {
+    if (node.kind === "other") {
+      const { origin, code, title, garment, skill, machine } = others.get(node.task)!;
+      return { garments: garment === null ? [] : [garment], origin, operation: code, name: title, skill, machine };
+    }
+    if (node.kind !== "operation") return null;
+    const { garments, operation: code } = node;
+    const { name, skill, machine } = works.get(garments[0]!)!.operations.find((one) => one.code === code)!;
+    return { garments, origin: "operation", operation: code, name: name[staging.production.words], skill, machine };
+  };
 };
 
 /** Every fitting of a named performer, in node order. */

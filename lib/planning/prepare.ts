@@ -1,21 +1,23 @@
+import { openApprovals } from "#lib/approvals/openApprovals";
 import { breakDown } from "#lib/breakdown/breakDown";
 import type { GarmentWork } from "#lib/breakdown/work";
 import { dayNumber, mondayOf } from "#lib/calendar/days";
 import { type DayNumber, MINUTES_PER_DAY, type PlainDate } from "#lib/calendar/plainDate";
 import { garmentsOf } from "#lib/casting/garments";
 import type { Garment } from "#lib/casting/wardrobe";
-import { workroomHours } from "#lib/labour/calendars";
-import { totalMinutes } from "#lib/labour/intervals";
 import { SKILLS } from "#lib/labour/skills";
-import type { Due, LevellingProblem } from "#lib/levelling/problem";
+import type { LevellingProblem } from "#lib/levelling/problem";
 import type { Staging } from "#lib/staging/staging";
-import type { Minutes } from "#lib/units/quantities";
+import { answersGiven, workingDay } from "./answers";
+import { overdueAnswers } from "./approvalNotes";
 import { approvals } from "./approvals";
-import { type Axis, makeAxis, toAxis } from "./axis";
+import { makeAxis, toAxis } from "./axis";
+import { dues } from "./dues";
 import { earlyNotes } from "./earlyNotes";
 import { engineNode } from "./engineNodes";
 import { deliveries } from "./goods";
-import { type Graph, makeGraph } from "./graph";
+import { makeGraph } from "./graph";
+import { otherNodes } from "./otherNodes";
 import { engineMachines, engineMakers, enginePerformers, engineRooms } from "./people";
 import type { Prepared } from "./prepared";
 import type { PlanNode } from "./stagingPlan";
@@ -51,8 +53,9 @@ export const prepareWorks = (
   const axis = makeAxis(dayZero, days.to, staging.production.zone);
 
   const graph = makeGraph(garments, works, staging.sets);
-  const gates = approvals(garments, works, staging.sets, graph, workingDay(staging));
-  const nodes = [...graph.nodes, ...gates.nodes];
+  const other = otherNodes(staging, garments, works, graph);
+  const gates = approvals(openApprovals(staging, garments), garments, works, graph, other, workingDay(staging));
+  const nodes = [...graph.nodes, ...other.nodes, ...gates.nodes];
   const goods = deliveries(staging, works, graph, today);
   const startOf = (day: DayNumber) => toAxis(axis, day * MINUTES_PER_DAY);
   const goodsThere = new Map(goods.deliveries.map(({ node, day }) => [node, startOf(dayNumber(day))]));
@@ -63,18 +66,29 @@ export const prepareWorks = (
     }),
   );
 
-  const machines = engineMachines(
-    staging,
-    works.flatMap((work) => work.operations.flatMap(({ machine }) => machine ?? [])),
-  );
+  const answered = answersGiven(gates, staging, first, days.to);
+  const outside = (node: number): DayNumber => {
+    const asked = other.taskAt.get(node)?.askedOn ?? null;
+    return Math.max(first, answered.get(node) ?? first, asked === null ? first : dayNumber(asked));
+  };
+
+  const machines = engineMachines(staging, [
+    ...works.flatMap((work) => work.operations.flatMap(({ machine }) => machine ?? [])),
+    ...[...other.taskAt.values()].flatMap(({ machine }) => machine ?? []),
+  ]);
   const sources = {
     garments: new Map(garments.map((garment) => [garment.number, garment])),
     works: new Map(works.map((work) => [work.garment, work])),
     batchOf: graph.batchOf,
+    taskAt: other.taskAt,
     machines,
     performers: new Map(staging.performers.map(({ code }, at) => [code, at])),
     release: (node: number) =>
-      Math.max(startOf(first), goodsThere.get(node) ?? 0, ...garmentsAt(nodes[node]!).map((garment) => garmentThere.get(garment) ?? 0)),
+      Math.max(
+        startOf(outside(node)),
+        goodsThere.get(node) ?? 0,
+        ...garmentsAt(nodes[node]!).map((garment) => garmentThere.get(garment) ?? 0),
+      ),
   };
   const problem: LevellingProblem = {
     skills: SKILLS,
@@ -83,44 +97,22 @@ export const prepareWorks = (
     rooms: engineRooms(staging, axis, days),
     performers: enginePerformers(staging, axis, days),
     nodes: nodes.map((node, at) => engineNode(node, at, sources)),
-    precedences: [...graph.precedences, ...gates.precedences],
-    dues: dues(staging, garments, graph, axis),
+    precedences: [...graph.precedences, ...other.precedences, ...gates.precedences],
+    dues: dues(staging, garments, other, axis),
     horizon: startOf(days.to),
     week: { minutes: 7 * MINUTES_PER_DAY, offset: 0 },
     current: null,
   };
-  const notes = [...earlyNotes(staging, garments, works), ...goods.notes];
+  const notes = [...earlyNotes(staging, garments, works), ...overdueAnswers(gates.approvalAt, today), ...goods.notes];
   return { staging, garments, works, problem, nodes, dayZero, axis, today, deliveries: goods.deliveries, notes };
 };
 
 /** Garments that are worked on at a node. */
 const garmentsAt = (node: PlanNode): readonly string[] => {
   if (node.kind === "approval") return [];
+  if (node.kind === "other") return node.garment === null ? [] : [node.garment];
   return node.kind === "operation" ? node.garments : [node.garment];
 };
 
 const lastDay = ({ milestones, production }: Staging, today: PlainDate): DayNumber =>
   Math.max(dayNumber(today), dayNumber(production.starts), ...milestones.map(({ date }) => dayNumber(date)));
-
-/** Open minutes of the workroom on the fullest day of its week: what a working day of approval counts as. */
-const workingDay = ({ makers }: Staging): Minutes => {
-  const monday = mondayOf(0);
-  const open = (day: number) =>
-    totalMinutes(
-      workroomHours(
-        makers.map((maker) => ({ ...maker, starts: null, ends: null })),
-        [],
-        { from: monday + day, to: monday + day + 1 },
-      ),
-    );
-  return Math.max(...[0, 1, 2, 3, 4, 5, 6].map(open));
-};
-
-const dues = ({ milestones }: Staging, garments: readonly Garment[], graph: Graph, axis: Axis): Due[] =>
-  garments.flatMap(({ number, due, weight }) => {
-    const node = graph.finished(number);
-    const milestone = milestones.find(({ code }) => code === due);
-    if (node === undefined || !milestone) return [];
-    const at = toAxis(axis, dayNumber(milestone.date) * MINUTES_PER_DAY + milestone.at);
-    return [{ node, at, weight, label: `${number} for ${milestone.name}` }];
-  });

@@ -1,3 +1,4 @@
+import type { Origin } from "#lib/approvals/otherWork";
 import type { GarmentWork } from "#lib/breakdown/work";
 import type { DayNumber, PlainDate, WallMinute } from "#lib/calendar/plainDate";
 import type { Garment } from "#lib/casting/wardrobe";
@@ -20,6 +21,8 @@ export interface StagingPlan {
   readonly nodes: readonly PlanNode[];
   readonly tasks: readonly PlannedTask[];
   readonly fittings: readonly PlannedFitting[];
+  /** Those still to be given. */
+  readonly approvals: readonly PlannedApproval[];
   readonly garmentStates: readonly GarmentState[];
   readonly load: readonly LoadCell[];
   readonly purchase: PurchaseList;
@@ -32,7 +35,10 @@ export interface StagingPlan {
 export type PlanNode = { readonly key: string } & (
   | { readonly kind: "operation"; readonly garments: readonly string[]; readonly operation: string }
   | { readonly kind: "fitting"; readonly garment: string; readonly fitting: string; readonly wearer: number }
-  | { readonly kind: "approval"; readonly set: string }
+  /** `approval` is its code: for a prototype that of its set. `set` waits for it. */
+  | { readonly kind: "approval"; readonly approval: string; readonly set: string | null }
+  /** Work that no construction lists. */
+  | { readonly kind: "other"; readonly task: string; readonly garment: string | null }
   /** All work on a garment is done: what its due date is set on. */
   | { readonly kind: "finished"; readonly garment: string }
 );
@@ -41,7 +47,10 @@ export interface PlannedTask {
   readonly node: number;
   /** Stable key: `HM 014/mount` or, for a batch, `HM-014+3/cut`. */
   readonly key: string;
+  /** None for other work that is not about one garment. */
   readonly garments: readonly string[];
+  readonly origin: "operation" | Origin;
+  /** Code of the operation, or of the other work. */
   readonly operation: string;
   readonly name: string;
   readonly skill: Skill;
@@ -68,6 +77,20 @@ export interface PlannedFitting {
   readonly end: WallMinute | null;
   /** Number of the visit it is part of, in order of time. */
   readonly visit: number | null;
+}
+
+export interface PlannedApproval {
+  readonly node: number;
+  readonly code: string;
+  readonly title: string;
+  readonly by: string;
+  /** What is looked at: number of the prototype, or codes of the samples still to be made. */
+  readonly prototype: string | null;
+  readonly samples: readonly string[];
+  readonly askedOn: PlainDate | null;
+  readonly expectedOn: PlainDate | null;
+  /** When the plan counts on the answer; null when what is looked at has no place in it. */
+  readonly answer: WallMinute | null;
 }
 
 export interface GarmentState {
@@ -99,8 +122,8 @@ export interface LoadCell {
 }
 
 export interface PlanNote {
-  readonly kind: "late" | "unplaced" | "measurement" | "parameter" | "material" | "purchase" | "caution";
-  /** Garment, maker or material it is about. */
+  readonly kind: "late" | "unplaced" | "measurement" | "parameter" | "material" | "purchase" | "approval" | "caution";
+  /** Garment, maker, material, approval or other work it is about. */
   readonly about: string;
   readonly text: string;
   readonly mend: string;

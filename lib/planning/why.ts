@@ -61,6 +61,7 @@ const keyOf = ({ prepared, names }: Telling, link: Link): string => {
   const { maker, machine, performer } = link.on ?? {};
   if (link.cause === "calendar") return JSON.stringify([link.cause, absenceIn(prepared, names, link)]);
   if (link.cause === "delivery") return JSON.stringify([link.cause, link.node]);
+  if (link.cause === "lag" && prepared.nodes[link.node]!.kind === "approval") return JSON.stringify([link.cause, link.node]);
   return JSON.stringify([link.cause, maker, machine, performer]);
 };
 
@@ -95,6 +96,7 @@ const words = (telling: Telling, hours: string, links: readonly Link[]): Words =
           }
         : { text: `Waits ${hours} while ${names.maker(maker)} is at fittings.`, mend: "Let somebody else attend fittings." };
     case "delivery": {
+      if (prepared.nodes[first.node]!.kind === "approval") return lookedAt(names.node(first.node), hours);
       const goods = prepared.deliveries.find(({ node }) => node === first.node)?.text;
       return {
         text: `Waits ${hours} for goods${goods === undefined ? "." : `. ${goods}`}`,
@@ -111,7 +113,8 @@ const words = (telling: Telling, hours: string, links: readonly Link[]): Words =
       };
     }
     case "lag":
-      return { text: `Waits ${hours} for drying, hanging or approval.`, mend: "Ask whether it may be shorter." };
+      if (prepared.nodes[first.node]!.kind === "approval") return lookedAt(names.node(first.node), hours);
+      return { text: `Waits ${hours} for drying or hanging.`, mend: "Ask whether it may be shorter." };
     case "predecessor":
     case "work":
       return {
@@ -120,6 +123,11 @@ const words = (telling: Telling, hours: string, links: readonly Link[]): Words =
       };
   }
 };
+
+const lookedAt = (approval: string, hours: string): Words => ({
+  text: `Waits ${hours} for the ${approval}.`,
+  mend: "Ask for an answer sooner, or show it sooner.",
+});
 
 const MOST_NAMED = 3;
 

@@ -1,8 +1,9 @@
+import { openTasks } from "#lib/approvals/otherWork";
 import type { StagingPlan } from "#lib/planning/stagingPlan";
 import { listCell, timeCell } from "./cells";
 import type { Sheet } from "./sheet";
 
-/** Every garment as construction tasks with their standard minutes: before batches, pace and calendars. */
+/** Every garment as construction tasks with their standard minutes, before batches, pace and calendars; then other work still to do. */
 export const tasksSheet = ({ works, garments, staging, tasks }: StagingPlan): Sheet => {
   const words = staging.production.words;
   const nameOf = new Map(garments.map(({ number, name }) => [number, name]));
@@ -24,20 +25,34 @@ export const tasksSheet = ({ works, garments, staging, tasks }: StagingPlan): Sh
       "planned_as",
       "arithmetic",
     ],
-    rows: works.flatMap(({ garment, operations }) =>
-      operations.map(({ code, name, skill, machine, minutes, waitsFor, arithmetic }) => [
-        garment,
-        nameOf.get(garment) ?? "",
+    rows: [
+      ...works.flatMap(({ garment, operations }) =>
+        operations.map(({ code, name, skill, machine, minutes, waitsFor, arithmetic }) => [
+          garment,
+          nameOf.get(garment) ?? "",
+          code,
+          name[words],
+          skill,
+          machine ?? "",
+          ...minutes.map(String),
+          listCell(waitsFor.map(({ on, lagMinutes }) => (lagMinutes > 0 ? `${on} + ${lagMinutes} min` : on))),
+          batchOf.get(`${garment}/${code}`) ?? "",
+          arithmetic,
+        ]),
+      ),
+      ...openTasks(staging.otherWork).map(({ code, origin, title, garment, set, material, skill, machine, minutes, waitsFor, askedBy }) => [
+        garment ?? set ?? material ?? "",
+        nameOf.get(garment ?? "") ?? "",
         code,
-        name[words],
+        title,
         skill,
         machine ?? "",
         ...minutes.map(String),
-        listCell(waitsFor.map(({ on, lagMinutes }) => (lagMinutes > 0 ? `${on} + ${lagMinutes} min` : on))),
-        batchOf.get(`${garment}/${code}`) ?? "",
-        arithmetic,
+        waitsFor === null ? "" : `approval of ${waitsFor}`,
+        `other/${code}`,
+        askedBy === "" ? origin : `${origin}, asked by ${askedBy}`,
       ]),
-    ),
+    ],
   };
 };
 

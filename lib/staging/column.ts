@@ -3,6 +3,7 @@ import type { Cell } from "./cells/cell";
 
 /** What a column may refer to, by the code in its first column (constructions: by their own code). */
 export type Referred =
+  | "approvals"
   | "constructions"
   | "costumes"
   | "makers"

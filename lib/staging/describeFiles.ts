@@ -24,4 +24,5 @@ export const describeFiles = (): string =>
     })
     .join("\n\n");
 
-const place = (target: string): string => (target === "constructions" ? "of `constructions/`" : `of \`${target}.csv\``);
+const place = (target: string): string =>
+  target === "constructions" ? "of `constructions/`" : `of \`${FILES[target as keyof typeof FILES].name}\``;

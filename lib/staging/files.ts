@@ -1,5 +1,6 @@
 import { absences } from "./files/absences";
 import { appearances } from "./files/appearances";
+import { approvals } from "./files/approvals";
 import { calls } from "./files/calls";
 import { casting } from "./files/casting";
 import { costumes } from "./files/costumes";
@@ -10,6 +11,7 @@ import { materials } from "./files/materials";
 import { measurements } from "./files/measurements";
 import { milestones } from "./files/milestones";
 import { offers } from "./files/offers";
+import { otherWork } from "./files/otherWork";
 import { performers } from "./files/performers";
 import { pieces } from "./files/pieces";
 import { production } from "./files/production";
@@ -41,5 +43,7 @@ export const FILES = {
   lots,
   stock,
   calls,
+  approvals,
+  otherWork,
 };
 export type Files = typeof FILES;

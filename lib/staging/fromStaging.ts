@@ -55,6 +55,7 @@ const rowsOf = (staging: Staging): Rows => {
       prices: offer.prices.map(({ from, price }) => [from, price] as const),
     })),
     lots: staging.lots.map((lot) => ({ ...lot, quantity: { measure: measureOf(lot.material), quantity: lot.quantity } })),
+    otherWork: staging.otherWork.map(({ minutes: [low, likely, high], ...task }) => ({ ...task, low, likely, high })),
   };
 };
 

@@ -7,6 +7,7 @@ import { nameFiles } from "./fileNames";
 import { FILES } from "./files";
 import { doubledRows, knownCodes, unknownReferences } from "./references";
 import { RULES } from "./rules";
+import { garmentFaults } from "./rules/garmentFaults";
 import type { Staging } from "./staging";
 import { readTables } from "./tables";
 import { toStaging } from "./toStaging";
@@ -34,7 +35,11 @@ export const readStaging = (files: ReadonlyMap<string, string>): Result<Staging,
       rule(tables, constructions.read, suggest),
     ),
   ];
-  return faults.length > 0 ? failed(inOrder(faults)) : ok(toStaging(tables, constructions.read));
+  if (faults.length > 0) return failed(inOrder(faults));
+  const staging = toStaging(tables, constructions.read);
+  // Garments have numbers only once the casting and the piece list are right.
+  const ofNumbers = garmentFaults(staging, tables, suggest);
+  return ofNumbers.length > 0 ? failed(ofNumbers) : ok(staging);
 };
 
 const readConstructions = (

@@ -1,6 +1,8 @@
+import { approvalRules } from "./rules/approvalRules";
 import { castingRules, uncastPlaces } from "./rules/castingRules";
 import { lotRules, offerRules, widthRule } from "./rules/materialRules";
 import { measurementRules } from "./rules/measurementRules";
+import { otherWorkRules, waitingRules } from "./rules/otherWorkRules";
 import { pieceRules, setRules } from "./rules/pieceRules";
 import { productionRule } from "./rules/productionRule";
 import type { Rule } from "./rules/rule";
@@ -21,4 +23,7 @@ export const RULES: readonly { readonly rule: Rule; readonly reads: readonly Fil
   { rule: offerRules, reads: ["offers", "materials"] },
   { rule: lotRules, reads: ["lots", "materials"] },
   { rule: callRules, reads: ["calls"] },
+  { rule: approvalRules, reads: ["approvals", "sets", "pieces", "otherWork"] },
+  { rule: otherWorkRules, reads: ["otherWork"] },
+  { rule: waitingRules, reads: ["otherWork", "approvals", "sets", "pieces"] },
 ];

@@ -30,6 +30,19 @@ const staging = (starts: PlainDate, date: PlainDate): Staging => ({
   absences: [{ maker: null, from: date, to: date, fromTime: null, toTime: null, reason: "" }],
   calls: [{ performer: null, date, from: 0, to: 1, kind: "class" }],
   lots: [{ code: "l", material: "m", dyeLot: "", quantity: 0, location: "", arrives: date }],
+  approvals: [
+    {
+      ...{ code: "a", title: "A", by: "designer", days: 1, set: "s", freeUntil: null, material: null },
+      ...{ askedOn: date, expectedOn: date, approvedOn: date },
+    },
+  ],
+  otherWork: [
+    {
+      ...{ code: "o", origin: "by hand", title: "O", garment: null, set: null, material: null, gates: null, skill: "hand" },
+      ...{ minutes: [1, 1, 1], machine: null, priority: 2, due: null, waitsFor: null, shownFor: null, askedBy: "" },
+      ...{ askedOn: date, doneOn: date },
+    },
+  ],
 });
 
 /** Every date of a staging, by finding what looks like one. */

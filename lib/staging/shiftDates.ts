@@ -26,6 +26,13 @@ export function shiftDates(staging: Staging, today: PlainDate): Staging {
     absences: staging.absences.map((absence) => ({ ...absence, from: moved(absence.from), to: moved(absence.to) })),
     calls: staging.calls.map((call) => ({ ...call, date: moved(call.date) })),
     lots: staging.lots.map((lot) => ({ ...lot, arrives: movedOrNull(lot.arrives) })),
+    approvals: staging.approvals.map((approval) => ({
+      ...approval,
+      askedOn: movedOrNull(approval.askedOn),
+      expectedOn: movedOrNull(approval.expectedOn),
+      approvedOn: movedOrNull(approval.approvedOn),
+    })),
+    otherWork: staging.otherWork.map((task) => ({ ...task, askedOn: movedOrNull(task.askedOn), doneOn: movedOrNull(task.doneOn) })),
   };
 }
 

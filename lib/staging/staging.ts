@@ -1,3 +1,5 @@
+import type { Approval } from "#lib/approvals/approval";
+import type { OtherTask } from "#lib/approvals/otherWork";
 import type { PlainDate } from "#lib/calendar/plainDate";
 import type { Appearance, Call, CastPlace, Performer, Role, Scene, SizeGroup } from "#lib/casting/casting";
 import type { Costume, GarmentSet, Piece } from "#lib/casting/wardrobe";
@@ -68,5 +70,9 @@ export interface Staging {
   readonly offers: readonly Offer[];
   readonly lots: readonly Lot[];
   readonly stock: readonly StockGarment[];
+  /** Those of prototypes stand with their sets. */
+  readonly approvals: readonly Approval[];
+  /** Work that no construction lists, done or not. */
+  readonly otherWork: readonly OtherTask[];
   readonly constructions: readonly Construction[];
 }

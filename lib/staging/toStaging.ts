@@ -46,6 +46,8 @@ export const toStaging = (tables: Tables, constructions: readonly Construction[]
     })),
     lots: rows.lots.map(({ quantity, ...row }) => ({ ...row, quantity: quantity.quantity })),
     stock: rows.stock,
+    approvals: rows.approvals,
+    otherWork: rows.otherWork.map(({ low, likely, high, ...row }) => ({ ...row, minutes: [low ?? likely, likely, high ?? likely] })),
     constructions,
   };
 };

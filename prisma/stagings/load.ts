@@ -4,6 +4,7 @@ import { database, type Transaction } from "../client";
 import { plainDate } from "../plainDates";
 import { loadCasting } from "./loadCasting";
 import { loadMaterials } from "./loadMaterials";
+import { loadOtherWork } from "./loadOtherWork";
 import { loadPeople } from "./loadPeople";
 import { loadWardrobe } from "./loadWardrobe";
 import { loadWorkroom } from "./loadWorkroom";
@@ -41,8 +42,9 @@ async function loadIn(tx: Transaction, companyId: string, code: string): Promise
   const materials = await loadMaterials(tx, companyId);
   const casting = await loadCasting(tx, companyId, row.id);
   const wardrobe = await loadWardrobe(tx, companyId, row.id);
+  const otherWork = await loadOtherWork(tx, companyId, row.id);
   return {
-    staging: { production, ...people, ...workroom, ...materials, ...casting, ...wardrobe },
+    staging: { production, ...people, ...workroom, ...materials, ...casting, ...wardrobe, ...otherWork },
     productionId: row.id,
     workroomId: row.workroomId,
     inputRevision: row.inputRevision,

@@ -2,6 +2,7 @@ import type { Staging } from "#lib/staging/staging";
 import { insertRows, upsertRows } from "../bulk";
 import { type Ids, need, needOrNull } from "../ids";
 import type { CastingIds } from "./saveCasting";
+import { saveOtherWork } from "./saveOtherWork";
 import { idsByCode, type Saving } from "./saving";
 
 export interface WardrobeNeeds extends CastingIds {
@@ -9,7 +10,7 @@ export interface WardrobeNeeds extends CastingIds {
   readonly materials: Ids;
 }
 
-/** Milestones, costumes with who wears them where, sets, stock, and the piece list. */
+/** Milestones, costumes with who wears them where, sets, stock, the piece list, and other work on it. */
 export async function saveWardrobe(saving: Saving, staging: Staging, needs: WardrobeNeeds): Promise<void> {
   const { tx, companyId, productionId } = saving;
   const where = { companyId, productionId };
@@ -39,12 +40,14 @@ export async function saveWardrobe(saving: Saving, staging: Staging, needs: Ward
     staging.sets.map((set, position) => ({ ...where, ...set, position, version: 1 })),
   );
   const stock = await saveStock(saving, staging, needs.constructions);
-  await savePieces(saving, staging, needs, {
+  const own: OwnIds = {
     stock,
     milestones: idsByCode(await tx.milestone.findMany({ where, select })),
     costumes: idsByCode(await tx.costume.findMany({ where, select })),
     sets: idsByCode(await tx.garmentSet.findMany({ where, select })),
-  });
+  };
+  await savePieces(saving, staging, needs, own);
+  await saveOtherWork(saving, staging, { ...own, materials: needs.materials });
   await dropWardrobe(saving, staging);
 }
 

@@ -45,6 +45,8 @@ const smaller: Staging = {
   calls: [],
   materials: sampleStaging.materials.slice(0, 1),
   lots: sampleStaging.lots.slice(0, 1),
+  approvals: sampleStaging.approvals.slice(1),
+  otherWork: [{ ...sampleStaging.otherWork[2], title: "Mend both tips", waitsFor: null, doneOn: sampleStaging.milestones[1].date }],
   stock: [],
 };
 

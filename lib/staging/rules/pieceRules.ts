@@ -3,6 +3,7 @@ import type { Construction } from "#lib/constructions/construction";
 import { versionMeant, versionsOf } from "#lib/constructions/versions";
 import type { Fault } from "#lib/exchange/fault";
 import type { Suggest } from "#lib/exchange/nearest";
+import type { Tables } from "../tables";
 import { faultIn, type Rule } from "./rule";
 
 const FILE = "pieces.csv";
@@ -38,7 +39,8 @@ export const pieceRules: Rule = ({ pieces, materials }, constructions, suggest) 
   });
 };
 
-const listed = (words: readonly string[]): string => (words.length === 0 ? "Leave the cell empty." : `Use one of ${words.join(", ")}.`);
+export const listed = (words: readonly string[]): string =>
+  words.length === 0 ? "Leave the cell empty." : `Use one of ${words.join(", ")}.`;
 
 const parameterProblem = (construction: Construction, code: string, text: string, suggest: Suggest): readonly [string, string] | null => {
   const parameter = construction.parameters.find((each) => each.code === code);
@@ -50,14 +52,20 @@ const parameterProblem = (construction: Construction, code: string, text: string
     : [`${code}: ${read.error}`, `Write it like ${code}=${typeof parameter.value === "boolean" ? "yes" : parameter.value}.`];
 };
 
-/** The operation a set is free until must be one of the constructions its pieces are made by. */
-export const setRules: Rule = ({ sets, pieces }, constructions, suggest) => {
+/** Codes of the operations of the constructions that the pieces of each set are made by. */
+export const operationsOfSets = (pieces: Tables["pieces"], constructions: readonly Construction[]): ReadonlyMap<string, Set<string>> => {
   const made = new Map<string, Set<string>>();
   for (const { values } of pieces) {
     const construction = versionMeant(constructions, values.construction ?? "", values.version ?? null);
     if (values.set && construction)
       made.set(values.set, new Set([...(made.get(values.set) ?? []), ...construction.operations.map(({ code }) => code)]));
   }
+  return made;
+};
+
+/** The operation a set is free until must be one of the constructions its pieces are made by. */
+export const setRules: Rule = ({ sets, pieces }, constructions, suggest) => {
+  const made = operationsOfSets(pieces, constructions);
   return sets.flatMap(({ row, values: { code = "", freeUntil } }) => {
     if (!freeUntil) return [];
     const operations = [...(made.get(code) ?? [])];

@@ -5,6 +5,7 @@ import { SKILLS } from "#lib/labour/skills";
 import { MATERIAL_KINDS } from "#lib/materials/material";
 import { MEASUREMENTS } from "#lib/measurements/measurement";
 import type { Staging } from "#lib/staging/staging";
+import { anyOtherWork } from "./anyOtherWork";
 import { sampleStaging } from "./staging";
 
 const text = fc.string({ unit: "grapheme", maxLength: 12 });
@@ -61,7 +62,7 @@ export const anyStaging: fc.Arbitrary<Staging> = fc
     packs: fc.array(fc.record({ supplier: text, pack: fc.integer({ min: 1, max: 2 ** 40 }), leadDays: count, price: money }), {
       maxLength: 3,
     }),
-    ...{ title: text, budget: orNull(money), starts: day },
+    ...{ title: text, budget: orNull(money), starts: day, other: anyOtherWork },
   })
   .map((any) => ({
     ...sampleStaging,
@@ -79,6 +80,7 @@ export const anyStaging: fc.Arbitrary<Staging> = fc
       ],
     })),
     lots: [],
+    ...any.other,
     constructions: [...sampleStaging.constructions, ...sampleStaging.constructions.map((skirt) => ({ ...skirt, version: 3 }))],
     pieces: any.pieces.map((code, at) => ({
       ...any.piece[at],

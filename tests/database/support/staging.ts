@@ -127,6 +127,33 @@ export const sampleStaging: Staging = {
     { code: "L1", material: "net-54", dyeLot: "77", quantity: 914_400, location: "shelf 3", arrives: null },
     { code: "L2", material: "elastic", dyeLot: "", quantity: 0, location: "", arrives: day("2027-01-20") },
   ],
+  approvals: [
+    {
+      ...{ code: "ash", title: "The ash of the net", by: "choreographer", days: 3, set: "reeds", freeUntil: "cut", material: "net-54" },
+      ...{ askedOn: day("2027-01-19"), expectedOn: day("2027-01-22"), approvedOn: day("2027-01-21") },
+    },
+    {
+      ...{ code: "feather", title: "Feathers", by: "designer", days: 0, set: null, freeUntil: null, material: null },
+      ...{ askedOn: null, expectedOn: null, approvedOn: null },
+    },
+  ],
+  otherWork: [
+    {
+      ...{ code: "dip", origin: "sample", title: "Dip three ashes", garment: null, set: null, material: "net-54", gates: null },
+      ...{ skill: "dye", minutes: [30, 45, 120], machine: "vat", priority: 1, due: "parade", waitsFor: null, shownFor: "ash" },
+      ...{ askedBy: "designer", askedOn: day("2027-01-18"), doneOn: day("2027-01-19") },
+    },
+    {
+      ...{ code: "trim", origin: "by hand", title: "Trim all reeds", garment: null, set: "reeds", material: null, gates: "cut" },
+      ...{ skill: "hand", minutes: [5, 5, 5], machine: null, priority: 3, due: null, waitsFor: "reeds", shownFor: null },
+      ...{ askedBy: "", askedOn: null, doneOn: null },
+    },
+    {
+      ...{ code: "tip", origin: "parade note", title: "Mend the tip", garment: "RM 003", set: null, material: null, gates: null },
+      ...{ skill: "hand", minutes: [10, 20, 30], machine: null, priority: 2, due: "opening", waitsFor: "feather", shownFor: null },
+      ...{ askedBy: "Iri", askedOn: day("2027-02-26"), doneOn: null },
+    },
+  ],
   stock: [{ number: "RM 900", name: "Wings", construction: "plain-skirt", location: "rail 2", condition: "worn", note: "left tip bent" }],
   constructions: [skirt],
 };
