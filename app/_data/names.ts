@@ -1,3 +1,4 @@
+import { versionMeant } from "#lib/constructions/versions";
 import type { Staging } from "#lib/staging/staging";
 
 /** A maker's name by code; `nobody yet` for null. */
@@ -14,4 +15,4 @@ export const nameOfMaterial = (staging: Staging, code: string): string =>
 export const nameOfRole = (staging: Staging, code: string): string => staging.roles.find((role) => role.code === code)?.name ?? code;
 
 export const nameOfConstruction = (staging: Staging, code: string): string =>
-  staging.constructions.find((construction) => construction.code === code)?.name[staging.production.words] ?? code;
+  versionMeant(staging.constructions, code, null)?.name[staging.production.words] ?? code;

@@ -20,10 +20,12 @@ export const earlyNotes = (staging: Staging, garments: readonly Garment[], works
 
 /** The cautions of every construction that is made, once. */
 const cautions = ({ constructions }: Staging, works: readonly GarmentWork[]): PlanNote[] => {
-  const used = new Set(works.map(({ construction }) => construction?.code));
-  return constructions
-    .filter(({ code }) => used.has(code))
+  const used = new Set(works.map(({ construction }) => construction && `${construction.code}@${construction.version}`));
+  const notes = constructions
+    .filter(({ code, version }) => used.has(`${code}@${version}`))
     .flatMap(({ code, cautions: all }) => all.map((text): PlanNote => ({ kind: "caution", about: code, text, mend: "" })));
+  // Versions of one construction mostly caution of the same.
+  return [...new Map(notes.map((note) => [JSON.stringify([note.about, note.text]), note])).values()];
 };
 
 const unnamed = (garments: readonly Garment[], works: readonly GarmentWork[]): PlanNote[] =>

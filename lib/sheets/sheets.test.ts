@@ -123,7 +123,7 @@ describe("the tables of a plan", () => {
       materialCost: 450,
       lateGarments: 0,
       unplaced: 0,
-      versions: { tarlatan: "1.2.3", constructions: { skirt: 1 } },
+      versions: { tarlatan: "1.2.3", constructions: { skirt: [1] } },
     });
   });
 });

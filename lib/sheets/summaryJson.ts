@@ -24,10 +24,15 @@ export const summaryJson = ({ summary, staging, garmentStates, answer, works }: 
   unplaced: answer.plan.unplaced.length,
   versions: {
     tarlatan: version,
-    constructions: Object.fromEntries(
-      works
-        .flatMap(({ construction }) => (construction ? [[construction.code, construction.version] as const] : []))
-        .sort(([a], [b]) => (a < b ? -1 : 1)),
-    ),
+    constructions: versionsUsed(works),
   },
 });
+
+/** Versions garments are made by, by construction: mostly one of each. */
+const versionsUsed = (works: StagingPlan["works"]): Readonly<Record<string, readonly number[]>> => {
+  const used = works.flatMap(({ construction }) => construction ?? []);
+  const codes = [...new Set(used.map(({ code }) => code))].sort();
+  const versionsOf = (of: string) =>
+    [...new Set(used.flatMap(({ code, version }) => (code === of ? [version] : [])))].sort((a, b) => a - b);
+  return Object.fromEntries(codes.map((code) => [code, versionsOf(code)]));
+};

@@ -1,5 +1,6 @@
 import { splitWall } from "#lib/calendar/clock";
 import type { Garment } from "#lib/casting/wardrobe";
+import { versionMeant, versionsOf } from "#lib/constructions/versions";
 import type { StagingPlan } from "#lib/planning/stagingPlan";
 import type { Staging } from "#lib/staging/staging";
 import { words as wordsOf } from "#lib/words/words";
@@ -14,9 +15,17 @@ import type { GarmentRow } from "./garmentRow";
 /** How it comes about: built as its construction says, pulled, altered, hired, bought. */
 export const madeWords = (garment: Garment, staging: Staging): string => {
   const { words } = staging.production;
-  const construction = staging.constructions.find((each) => each.code === garment.construction)?.name[words];
+  const construction = constructionWords(garment, staging);
   if (garment.source === "build" && construction) return construction;
   return [wordsOf(words).sources[garment.source], construction].filter(Boolean).join(": ");
+};
+
+/** Name of its construction, with the version where the production knows several. */
+const constructionWords = ({ construction, version }: Garment, { constructions, production }: Staging): string | null => {
+  const meant = construction === null ? undefined : versionMeant(constructions, construction, version);
+  if (!meant) return null;
+  const name = meant.name[production.words];
+  return versionsOf(constructions, meant.code).length > 1 ? `${name}, version ${meant.version}` : name;
 };
 
 type Standing = Pick<GarmentRow, "ready" | "due" | "state" | "minutesLate" | "said">;
