@@ -137,7 +137,7 @@ const anyStaging: fc.Arbitrary<Partial<Staging>> = fc
   }));
 
 describe("work that waits for an approval", () => {
-  it("never begins before the answer, which never comes before the days it takes", () => {
+  it("never begins before the answer, which never comes before the days it takes", () =>
     fc.assert(
       fc.property(anyStaging, (changes) => {
         const plan = planSkirts(changes);
@@ -157,6 +157,5 @@ describe("work that waits for an approval", () => {
         }
       }),
       { numRuns: 60 },
-    );
-  });
+    ));
 });

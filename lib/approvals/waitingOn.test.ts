@@ -36,7 +36,7 @@ describe("what waits on an approval", () => {
 
 describe("a later answer", () => {
   // With makers to choose from a later answer may let other work go first; what each step could do at the soonest has no such choice.
-  it("never lets anything end sooner, were every maker free", () => {
+  it("never lets anything end sooner, were every maker free", () =>
     fc.assert(
       fc.property(fc.nat(4), fc.integer({ min: 1, max: 8 }), fc.constantFrom("reeds", "ash"), (days, later, code) => {
         const changes = {
@@ -52,6 +52,5 @@ describe("a later answer", () => {
         expect(after.every((end, node) => end >= before[node]!)).toBe(true);
         expect(Math.max(...after)).toBeGreaterThan(Math.max(...before));
       }),
-    );
-  });
+    ));
 });
