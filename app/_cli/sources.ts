@@ -10,7 +10,7 @@ import { faultLines } from "./faultLines";
 import type { Output } from "./output";
 import { readFolder } from "./readFolder";
 import { searching, timeText } from "./searching";
-import { sheetLines } from "./sheetLines";
+import { tableLines } from "./sheetLines";
 import type { SourcesCommand } from "./whatIfCommands";
 
 /** Tells what one piece takes when it is made, pulled, altered, hired or bought; the exit code. */
@@ -56,5 +56,5 @@ const dated = ({ figures, ...row }: SourceRow) => ({
 const wordsOf = (rows: readonly SourceRow[], name: string, production: Production): string => {
   const garments = rows.find(({ figures }) => figures)?.figures?.garments ?? 0;
   const title = `${name}, ${garments === 1 ? "1 garment" : `${garments} garments`}`;
-  return [...sheetLines(sourcesSheet(rows, title, production)).slice(1), "", "* as the piece list has it", ""].join("\n");
+  return [title, ...tableLines(sourcesSheet(rows, title, production)), "", "* as the piece list has it", ""].join("\n");
 };

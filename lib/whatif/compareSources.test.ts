@@ -92,10 +92,23 @@ describe("the sources of a piece", () => {
       "ST 4,New skirt,skirt,rail 2,good,\nST 3,Old skirt,skirt,rail 2,worn,",
     );
     const more = await rows("snow-skirt", {}, smallStaging({ ...fitting, ...worn }));
-    expect(more.pull!.why).toEqual(["2 are needed; in stock is ST 4."]);
-    expect(more.alter!.why).toEqual(["2 are needed; in stock is ST 4."]);
+    expect(more.pull!.why).toEqual(["2 are needed; in stock is ST 4, New skirt, good."]);
+    expect(more.alter!.why).toEqual(["2 are needed; in stock is ST 4, New skirt, good."]);
     const queen = await rows("queen-skirt", {}, smallStaging({ ...fitting, ...worn }));
-    expect(queen.pull).toMatchObject({ why: ["In stock: ST 4, good."], figures: { minutes: [0, 0, 0], labour: 488, materials: 0 } });
+    expect(queen.pull).toMatchObject({
+      why: ["In stock: ST 4, New skirt, good."],
+      figures: { minutes: [0, 0, 0], labour: 488, materials: 0 },
+    });
+  });
+
+  it("take the stock that the piece list gives them for enough, and say when a construction does not know the work", async () => {
+    const stock = edited("stock.csv", "rail 2,worn", "rail 2,good");
+    const pieces = edited("pieces.csv", "dress,2,,", "dress,2,,ST 3")["pieces.csv"]!.replace("dress,,,ST 3", "dress,,,");
+    const given = smallStaging({ ...stock, "pieces.csv": pieces, ...fitting });
+    const { pull, alter } = await rows("snow-skirt", {}, given);
+    expect(pull!.why[0]).toBe("In stock: ST 3, Old skirt, good, =two rows of bars.");
+    expect(alter).toMatchObject({ figures: null, why: ["skirt has no work for a garment that is altered."] });
+    expect((await rows("shoes")).build).toMatchObject({ figures: null, why: ["Nothing says how it is built."] });
   });
 
   it("say when nobody has a skill rather than cost it nothing silently", async () => {

@@ -45,23 +45,28 @@ const withPiece = (staging: Staging, piece: Piece, why: string): Variant => ({
 });
 
 const asBuilt = (staging: Staging, piece: Piece): Result<Variant, string> => {
-  if (piece.construction === null) return failed("Nothing says how it is made.");
-  if (!saysHow(staging, piece)) return failed(`${piece.construction} has no work for a garment that is built.`);
+  if (!saysHow(staging, piece)) return failed(noWork(piece, "built"));
   return ok(withPiece(staging, piece, `As ${piece.construction} says.`));
 };
 
 const asPulled = (staging: Staging, piece: Piece, source: "pull" | "alter"): Result<Variant, string> => {
   const needed = garmentsOf(staging).filter((garment) => garment.piece === piece.code).length;
   const found = onTheShelf(staging, piece, source);
-  const numbers = found.map(({ number }) => number).join(", ");
+  // A number in stock is one garment, unless the piece list gives the piece that number: then it is enough for the whole piece.
+  const isGiven = found[0]?.number === piece.stock;
   if (found.length === 0) return failed("Nothing of the kind is in stock.");
-  if (found.length < needed) return failed(`${needed} are needed; in stock ${found.length === 1 ? "is" : "are"} ${numbers}.`);
-  if (source === "alter" && !saysHow(staging, piece)) return failed(`${piece.construction ?? "Nothing"} says what to alter.`);
-  const ofStock = found.slice(0, needed);
+  if (found.length < needed && !isGiven)
+    return failed(`${needed} are needed; in stock ${found.length === 1 ? "is" : "are"} ${found.map(said).join("; ")}.`);
+  if (source === "alter" && !saysHow(staging, piece)) return failed(noWork(piece, "altered"));
+  const ofStock = found.slice(0, isGiven ? 1 : needed);
   return ok(withPiece(staging, { ...piece, stock: ofStock[0]?.number ?? null }, `In stock: ${ofStock.map(said).join("; ")}.`));
 };
 
-const said = ({ number, condition, note }: StockGarment): string => [number, condition, note].filter((part) => part !== "").join(", ");
+const noWork = ({ construction }: Piece, done: string): string =>
+  construction === null ? `Nothing says how it is ${done}.` : `${construction} has no work for a garment that is ${done}.`;
+
+const said = ({ number, name, condition, note }: StockGarment): string =>
+  [number, name, condition, note].filter((part) => part !== "").join(", ");
 
 /** Garments in stock that no other piece takes: the one the piece names, then those made the same way, the best first. */
 const onTheShelf = ({ stock, pieces }: Staging, piece: Piece, source: "pull" | "alter"): readonly StockGarment[] => {
