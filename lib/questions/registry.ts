@@ -1,6 +1,7 @@
 import { meant } from "#lib/exchange/nearest";
 import { failed, ok, type Result } from "#lib/result";
 import { both } from "#lib/words/bothWords";
+import { answerLessDecoration } from "./answerLessDecoration";
 import { answerMoreCostumes } from "./answerMoreCostumes";
 import { answerSlips } from "./answerSlips";
 import { answerWorkOfDay } from "./answerWorkOfDay";
@@ -11,6 +12,7 @@ import { answerFittingsWaiting } from "./fittingsWaiting";
 import { answerGoodsWaiting } from "./goodsWaiting";
 import { answerHoursLeft } from "./hoursLeft";
 import { answerNetToBuy } from "./netToBuy";
+import { answerNotesUndone } from "./notesUndone";
 import { answerOldMeasurements } from "./oldMeasurements";
 import { answerOpenTickets } from "./openTickets";
 import type { Option } from "./options";
@@ -79,7 +81,10 @@ export const QUESTIONS: readonly Question[] = [
       "Overhire two stitchers for three weeks, or overtime, or send eight bodices out: cost and finish date of each?",
     ),
   ),
-  unanswered(10, "decoration", both("What does dropping the second decoration pass save?")),
+  asked(10, "decoration", both("What does dropping the second decoration pass save?"), answerLessDecoration, [
+    { name: "piece", kind: "piece", meaning: "one line of the piece list only (all)" },
+    { name: "drop", kind: "text", meaning: "counts to drop, by comma (gluedStones,sewnStones,stones)" },
+  ]),
   unanswered(11, "stock", both("Which stock pieces fit this dancer within the let-out available?")),
   unanswered(12, "hired", both("Which hired pieces have irreversible alterations?", "Which rented pieces have irreversible alterations?")),
   unanswered(13, "share", both("Can two casts share this set on a two-show day, dry and legally?")),
@@ -107,7 +112,7 @@ export const QUESTIONS: readonly Question[] = [
     { name: "count", kind: "whole", meaning: "how many (6)" },
     { name: "due", kind: "milestone", meaning: "the milestone they are for (that of the piece)" },
   ]),
-  unanswered(24, "notes", both("Which notes from parade are undone, by priority and hours?")),
+  asked(24, "notes", both("Which notes from parade are undone, by priority and hours?"), answerNotesUndone),
   unanswered(25, "bible", both("In ten years, could a stranger remake this from our bible?")),
 ];
 

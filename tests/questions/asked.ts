@@ -11,9 +11,12 @@ import { seedStaging, TODAY } from "../seed/plannedFolder";
 
 export { TODAY } from "../seed/plannedFolder";
 
+let read: Promise<Staging> | null = null;
+
 /** The small staging, with whatever a test changes in it. */
 export const small = async (change: (staging: Staging) => Partial<Staging> = () => ({})): Promise<Staging> => {
-  const staging = await seedStaging("small");
+  read ??= seedStaging("small");
+  const staging = await read;
   return { ...staging, ...change(staging) };
 };
 
