@@ -7,6 +7,9 @@ import type { PlanComparison } from "#lib/whatif/comparePlans";
 import { columns } from "./columns";
 import { sheetLines } from "./sheetLines";
 
+/** More than that nobody reads in a terminal. */
+const MOST_ROWS = 50;
+
 /** Two plans side by side in a few lines, then the tables of what changes. */
 export const comparisonLines = (compared: PlanComparison, plan: StagingPlan): string => {
   const { before, after } = compared;
@@ -29,5 +32,9 @@ export const comparisonLines = (compared: PlanComparison, plan: StagingPlan): st
     line("late garments", before.lateGarments, after.lateGarments, String),
     ["finish", showWall(before.finish), showWall(after.finish), before.finish === after.finish ? "the same" : ""],
   ];
-  return [...columns(totals), ...comparisonSheets(compared, plan).flatMap(sheetLines), ""].join("\n");
+  return [
+    ...columns(totals),
+    ...comparisonSheets(compared, plan).flatMap((sheet) => sheetLines(sheet, MOST_ROWS, ": --out DIR writes them all.")),
+    "",
+  ].join("\n");
 };

@@ -85,5 +85,5 @@ const effectText = (
   const head = `Version ${from} to ${to}: ${garments.length} ${garments.length === 1 ? "garment" : "garments"} would change${stay}.`;
   const [before, after, low, likely, high] = hourCells(effect.before, effect.after);
   const hours = `Likely ${before}, then ${after}: low ${low}, likely ${likely}, high ${high}.`;
-  return [head, hours, ...versionSheets(effect, staging).flatMap(sheetLines), ""].join("\n");
+  return [head, hours, ...versionSheets(effect, staging).flatMap((sheet) => sheetLines(sheet)), ""].join("\n");
 };

@@ -23,7 +23,8 @@ Options
   --json         everything as JSON on standard output: minutes, money in the smallest unit, lengths in 1/80 mm
 ${SEARCH}
 
-A garment is the same in both when it is of the same piece for the same place. What stays the same is left out of the tables.
+A garment is the same in both when it is of the same piece for the same place. What stays the same is left out of the tables,
+and more than 50 rows are left to --out.
 Give rounds rather than seconds, so that the two plans differ by their folders alone.
 ${ENDS}
 `,

@@ -1,4 +1,4 @@
-import { showQuantity } from "#lib/materials/showQuantity";
+import { shownParts, showQuantity } from "#lib/materials/showQuantity";
 import type { Staging } from "#lib/staging/staging";
 import type { MaterialChange } from "#lib/whatif/materialChanges";
 
@@ -6,5 +6,9 @@ import type { MaterialChange } from "#lib/whatif/materialChanges";
 export const materialCells = ({ material, measure, before, after }: MaterialChange, staging: Staging): readonly string[] => {
   const shown = (quantity: number) => showQuantity(quantity, measure, staging.production.lengths);
   const name = staging.materials.find(({ code }) => code === material)?.name ?? material;
-  return [material, name, shown(before), shown(after), `${after > before ? "+" : ""}${shown(after - before)}`];
+  const change =
+    shownParts(after - before, measure, staging.production.lengths) === 0
+      ? "under 0.01"
+      : `${after > before ? "+" : ""}${shown(after - before)}`;
+  return [material, name, shown(before), shown(after), change];
 };
