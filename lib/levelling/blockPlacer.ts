@@ -20,7 +20,16 @@ export class BlockPlacer {
   /** -1, or a pinned node that starts before one of the block can be done. */
   place(block: Int32Array): number {
     const { schedule } = this;
-    schedule.recording = block.length > 1;
+    const { recording } = schedule;
+    schedule.recording = recording || block.length > 1;
+    const broken = this.attempts(block);
+    schedule.recording = recording;
+    return broken;
+  }
+
+  private attempts(block: Int32Array): number {
+    const { schedule } = this;
+    for (const node of block) this.notBefore[node] = this.choices.notBefore?.[node] ?? 0;
     const mark = schedule.mark();
     const before = Array.from(block, (node) => schedule.unplaced[node]!);
     const given = new Set<number>();
@@ -103,11 +112,12 @@ export class BlockPlacer {
   /** A pinned follower that starts too soon after `node`. */
   private brokenPin(node: number): { kind: "pin"; node: number } | null {
     const { compiled, start, end } = this.schedule;
-    const { links } = compiled;
+    const { links, problem } = compiled;
     for (let i = links.outFirst[node]!; i < links.outFirst[node + 1]!; i++) {
       const link = links.out[i]!;
       const after = links.after[link]!;
-      if (start[after]! >= 0 && start[after]! < earliestAfter(compiled, link, end[node]!)) return { kind: "pin", node: after };
+      if (problem.nodes[after]!.pin !== null && start[after]! >= 0 && start[after]! < earliestAfter(compiled, link, end[node]!))
+        return { kind: "pin", node: after };
     }
     return null;
   }

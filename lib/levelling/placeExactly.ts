@@ -77,11 +77,11 @@ export function placeFittingExactly(
   if (!can) return false;
   const interrupts = interruption(schedule, fitter, start, end);
   if (interrupts === "blocked") return false;
-  const touching = schedule.visits.findIndex(
-    (visit) =>
-      visit?.performer === performer && visit.fitter === fitter && visit.room === room && (visit.end === start || visit.start === end),
-  );
-  if (touching >= 0) schedule.joinVisit(node, touching, start, end, fitterSkill, overtime);
+  const touching = busy.ids.find((number) => {
+    const visit = schedule.visits[number]!;
+    return visit.fitter === fitter && visit.room === room && (visit.end === start || visit.start === end);
+  });
+  if (touching !== undefined) schedule.joinVisit(node, touching, start, end, fitterSkill, overtime);
   else schedule.openVisit(node, { performer, fitter, room, start, end }, fitterSkill, overtime);
   if (interrupts !== null) schedule.prolong(interrupts.node, interrupts.end);
   return true;

@@ -12,6 +12,8 @@ export interface Choices {
   readonly maker: Int32Array;
   /** Minutes a fitting may wait to be part of a visit already planned. */
   readonly patience: number;
+  /** Per node: the minute before which it is not wanted to start. */
+  readonly notBefore?: Int32Array;
   /** A plan to keep to wherever it is still possible; null for none. */
   readonly kept: Plan | null;
 }

@@ -6,6 +6,7 @@ import { ancestorsOf } from "./neighbours";
 import { outlookOf } from "./outlook";
 import { type Choices, plainChoices } from "./placeNode";
 import type { Plan } from "./problem";
+import { repaired } from "./ruin/repair";
 import { RULES, type Rule } from "./rules";
 import { Score } from "./score";
 import { serial } from "./serial";
@@ -13,7 +14,7 @@ import { serial } from "./serial";
 /** Makes plans from drafts and rules, and counts them against the budget. */
 export class PlanMaker {
   schedules = 0;
-  private readonly outlook;
+  readonly outlook;
   private justifier: Justifier | null = null;
 
   constructor(
@@ -30,7 +31,7 @@ export class PlanMaker {
   from({ keys, choices, name }: Draft): Candidate {
     this.schedules++;
     const schedule = serial(this.compiled, keys, choices);
-    return { order: inOrder(schedule.start, keys), choices, score: new Score(schedule), rule: name };
+    return { order: byStart(schedule.start, keys), choices, score: new Score(schedule), rule: name };
   }
 
   byRule({ name, key }: Rule): Candidate {
@@ -66,6 +67,17 @@ export class PlanMaker {
   /** Everything where the plan has it, as far as that is still possible. */
   keeping(plan: Plan): Candidate {
     const { problem, count } = this.compiled;
+    this.schedules++;
+    const schedule = repaired(this.compiled, this.outlook, plan);
+    if (schedule !== null) {
+      const overtime = schedule.overtime.slice();
+      return {
+        order: byStart(schedule.start),
+        choices: { ...plainChoices(count), overtime },
+        score: new Score(schedule),
+        rule: "kept plan",
+      };
+    }
     const keys = Float64Array.from({ length: count }, (_, node) => plan.placed[node]?.start ?? problem.horizon);
     return this.from({ keys, choices: { ...plainChoices(count), kept: plan }, name: "kept plan" });
   }
@@ -85,7 +97,8 @@ export class PlanMaker {
 }
 
 /** Nodes by start, then by key, then by number; those without a place last. */
-function inOrder(start: Int32Array, keys: Float64Array): Int32Array {
+export function byStart(start: Int32Array, keys?: Float64Array): Int32Array {
   const at = (node: number): number => (start[node]! < 0 ? Number.POSITIVE_INFINITY : start[node]!);
-  return Int32Array.from(start.keys()).sort((a, b) => (at(a) === at(b) ? keys[a]! - keys[b]! || a - b : at(a) - at(b)));
+  const key = (node: number): number => keys?.[node] ?? 0;
+  return Int32Array.from(start.keys()).sort((a, b) => (at(a) === at(b) ? key(a) - key(b) || a - b : at(a) - at(b)));
 }

@@ -1,3 +1,5 @@
+import type { Aim } from "./aims";
+
 /**
  * What the engine is told. It knows tasks, people, machines and time; no garments, no dates.
  * All times are minutes on one integer axis that starts at 0; all references are indices into the arrays.
@@ -220,5 +222,7 @@ export interface LevelOptions {
   readonly stop: () => boolean;
   /** Most schedules to generate, by the field's counting; the round in which they run out is not finished. */
   readonly schedules?: number;
+  /** What counts first after lateness and overtime. Usual: evenness, change, visits; with a current plan change comes first. */
+  readonly order?: readonly Aim[];
   readonly onRound?: (round: number, best: Measures) => void;
 }

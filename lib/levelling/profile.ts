@@ -23,6 +23,8 @@ export class Profile {
     const first = this.cut(start);
     const last = this.cut(end);
     for (let i = first; i < last; i++) this.used[i] = this.used[i]! + more;
+    this.join(last);
+    this.join(first);
   }
 
   /** First minute after `at` where the use changes. */
@@ -39,6 +41,13 @@ export class Profile {
       else high = middle - 1;
     }
     return low;
+  }
+
+  /** Parts used alike become one, so that use taken away leaves no trace. */
+  private join(i: number): void {
+    if (i === 0 || this.used[i] !== this.used[i - 1]) return;
+    this.times.splice(i, 1);
+    this.used.splice(i, 1);
   }
 
   private cut(at: number): number {

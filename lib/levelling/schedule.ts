@@ -29,7 +29,9 @@ export class Schedule {
   readonly overtime: Uint8Array;
   readonly crew: (readonly Working[])[];
   readonly visitOf: Int32Array;
+  /** Null where a visit was called off; its number is given to another. */
   readonly visits: (OpenVisit | null)[] = [];
+  private readonly freeNumbers: number[] = [];
   readonly unplaced: (Omit<Unplaced, "node"> | null)[];
   /** Per maker: tasks from start to end, and visits they fit at. */
   readonly work: Busy[];
@@ -38,6 +40,8 @@ export class Schedule {
   readonly machines: Profile[];
   readonly rooms: Profile[];
   private readonly undo: (() => void)[] = [];
+  /** Nodes whose place was changed while changes were remembered. */
+  readonly touched: number[] = [];
   /** Changes are only remembered while something may have to be taken back. */
   recording = false;
 
@@ -69,25 +73,56 @@ export class Schedule {
     while (this.undo.length > mark) this.undo.pop()!();
   }
 
-  private remember(change: () => void): void {
-    if (this.recording) this.undo.push(change);
+  /** What was done so far stays. */
+  forget(): void {
+    this.undo.length = 0;
+    this.touched.length = 0;
+  }
+
+  get visitCount(): number {
+    return this.visits.length - this.freeNumbers.length;
+  }
+
+  /** How to take back a change that concerns a node. */
+  remember(node: number, change: () => void): void {
+    if (!this.recording) return;
+    this.undo.push(change);
+    this.touched.push(node);
   }
 
   put(node: number, slot: Slot): void {
-    this.seat(node, slot.start, slot.end, slot.crew, slot.overtime);
-    if (slot.end > slot.start) {
-      for (const { maker } of slot.crew) this.work[maker]!.add(slot.start, slot.end, node);
-      this.hold(node, slot.start, slot.end, 1);
-    }
-    this.remember(() => {
-      this.start[node] = this.end[node] = -1;
-      if (slot.end === slot.start) return;
-      for (const { maker } of slot.crew) this.work[maker]!.remove(slot.start);
-      this.hold(node, slot.start, slot.end, -1);
-    });
+    this.putDown(node, slot);
+    this.remember(node, () => this.takeUp(node));
   }
 
-  /** An appointment inside a pausing task of one maker makes it end later. */
+  /** A task loses its place. */
+  take(node: number): void {
+    const slot = this.slotOf(node);
+    this.takeUp(node);
+    this.remember(node, () => this.putDown(node, slot));
+  }
+
+  private slotOf(node: number): Slot {
+    return { start: this.start[node]!, end: this.end[node]!, crew: this.crew[node]!, overtime: this.overtime[node] === 1 };
+  }
+
+  private putDown(node: number, { start, end, crew, overtime }: Slot): void {
+    this.seat(node, start, end, crew, overtime);
+    if (end === start) return;
+    for (const { maker } of crew) this.work[maker]!.add(start, end, node);
+    this.hold(node, start, end, 1);
+  }
+
+  private takeUp(node: number): void {
+    const start = this.start[node]!;
+    const end = this.end[node]!;
+    this.start[node] = this.end[node] = -1;
+    if (end === start) return;
+    for (const { maker } of this.crew[node]!) this.work[maker]!.remove(start);
+    this.hold(node, start, end, -1);
+  }
+
+  /** An appointment inside a pausing task makes it end later, one called off earlier. */
   prolong(node: number, end: number): void {
     const start = this.start[node]!;
     const old = this.end[node]!;
@@ -97,24 +132,52 @@ export class Schedule {
       this.hold(node, Math.min(from, to), Math.max(from, to), to > from ? 1 : -1);
     };
     change(old, end);
-    this.remember(() => change(end, old));
+    this.remember(node, () => change(end, old));
   }
 
   openVisit(node: number, visit: Omit<OpenVisit, "fittings">, skill: number, overtime: boolean): void {
-    const number = this.visits.length;
-    this.visits.push({ ...visit, fittings: [node] });
     this.seat(node, visit.start, visit.end, [{ maker: visit.fitter, skill }], overtime);
-    this.visitOf[node] = number;
+    const number = this.freeNumbers.pop() ?? this.visits.length;
+    this.holdVisit(number, { ...visit, fittings: [node] });
+    this.remember(node, () => {
+      this.start[node] = this.end[node] = -1;
+      this.freeVisit(number);
+    });
+  }
+
+  /** A visit is called off: its fittings lose their place. */
+  closeVisit(number: number): void {
+    const visit = this.visits[number]!;
+    const slots = visit.fittings.map((node) => this.slotOf(node));
+    this.freeVisit(number);
+    visit.fittings.forEach((node, i) => {
+      this.start[node] = this.end[node] = -1;
+      this.remember(node, () => {
+        const { start, end, crew, overtime } = slots[i]!;
+        this.seat(node, start, end, crew, overtime);
+        if (i > 0) return;
+        this.freeNumbers.splice(this.freeNumbers.indexOf(number), 1);
+        this.holdVisit(number, visit);
+      });
+    });
+  }
+
+  private holdVisit(number: number, visit: OpenVisit): void {
+    this.visits[number] = visit;
+    for (const node of visit.fittings) this.visitOf[node] = number;
     this.appointments[visit.fitter]!.add(visit.start, visit.end, number);
     this.performers[visit.performer]!.add(visit.start, visit.end, number);
     this.rooms[visit.room]!.add(visit.start, visit.end, 1);
-    this.remember(() => {
-      this.start[node] = this.end[node] = this.visitOf[node] = -1;
-      this.visits.pop();
-      this.appointments[visit.fitter]!.remove(visit.start);
-      this.performers[visit.performer]!.remove(visit.start);
-      this.rooms[visit.room]!.add(visit.start, visit.end, -1);
-    });
+  }
+
+  private freeVisit(number: number): void {
+    const visit = this.visits[number]!;
+    this.visits[number] = null;
+    this.freeNumbers.push(number);
+    for (const node of visit.fittings) this.visitOf[node] = -1;
+    this.appointments[visit.fitter]!.remove(visit.start);
+    this.performers[visit.performer]!.remove(visit.start);
+    this.rooms[visit.room]!.add(visit.start, visit.end, -1);
   }
 
   /** One more fitting at the end of a visit, or at its beginning. */
@@ -127,7 +190,7 @@ export class Schedule {
     if (first) visit.fittings.unshift(node);
     else visit.fittings.push(node);
     this.stretchVisit(visit, Math.min(start, old.start), Math.max(end, old.end));
-    this.remember(() => {
+    this.remember(node, () => {
       this.start[node] = this.end[node] = this.visitOf[node] = -1;
       if (first) visit.fittings.shift();
       else visit.fittings.pop();

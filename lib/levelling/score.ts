@@ -1,3 +1,4 @@
+import type { Aims } from "./aims";
 import { movedFrom, overtimeOf, unevennessOf } from "./measures";
 import { planOf } from "./planOf";
 import type { Plan } from "./problem";
@@ -7,6 +8,7 @@ import type { Schedule } from "./schedule";
 export class Score {
   readonly unplaced: number;
   readonly lateness: number;
+  readonly visits: number;
   private kept: { plan?: Plan; overtime?: number; unevenness?: number; moved?: number } = {};
 
   constructor(readonly schedule: Schedule) {
@@ -20,6 +22,7 @@ export class Score {
       if (late > 0) lateness += due.weight * late;
     }
     this.lateness = lateness;
+    this.visits = schedule.visitCount;
   }
 
   get plan(): Plan {
@@ -51,19 +54,14 @@ export class Score {
   }
 }
 
-/**
- * Below 0 when `a` is the better plan: nothing without a place, then least weighted lateness, overtime, unevenness (in tenths,
- * which nobody feels the parts of, or what follows would never count), change, visits.
- */
-export function compareScores(a: Score, b: Score): number {
-  return (
-    a.unplaced - b.unplaced ||
-    a.lateness - b.lateness ||
-    a.overtime - b.overtime ||
-    Math.round(10 * a.unevenness) - Math.round(10 * b.unevenness) ||
-    a.moved - b.moved ||
-    a.schedule.visits.length - b.schedule.visits.length ||
-    a.unevenness - b.unevenness ||
-    a.finish - b.finish
-  );
+/** Below 0 when `a` is the better plan: nothing without a place, then least weighted lateness, overtime, and the further aims. */
+export function compareScores(a: Score, b: Score, { order, evennessStep }: Aims): number {
+  const first = a.unplaced - b.unplaced || a.lateness - b.lateness || a.overtime - b.overtime;
+  if (first !== 0) return first;
+  for (const aim of order) {
+    const felt = aim === "unevenness" ? evennessStep : 1;
+    const difference = Math.round(a[aim] / felt) - Math.round(b[aim] / felt);
+    if (difference !== 0) return difference;
+  }
+  return a.unevenness - b.unevenness || a.finish - b.finish;
 }
