@@ -1,25 +1,35 @@
 import { boundsOf } from "./bounds";
 import { canonical } from "./canonical";
-import { compile } from "./compiled";
+import { type Compiled, compile } from "./compiled";
 import { explain } from "./explain";
 import { measuresOf } from "./measures";
 import type { LevellingAnswer, LevellingProblem, LevelOptions } from "./problem";
+import { levelProject } from "./project/levelProject";
+import { levelSequence } from "./project/levelSequence";
 import { search } from "./search";
+import { raised, type Special } from "./special";
 
 /** Plan the work: always an answer, legal, with its measures, its bounds and the reasons of what is late. */
 export function level(problem: LevellingProblem, options: LevelOptions): LevellingAnswer {
   const { problem: sorted, toGiven } = canonical(problem);
   const compiled = compile(sorted);
-  const { best, rounds, schedules } = search(compiled, options);
-  const plan = toGiven(best.score.plan);
+  const special = levelProject(sorted, options) ?? levelSequence(sorted, options);
+  const { plan: found, rounds, schedules, rule } = special ?? general(compiled, options);
+  const plan = toGiven(found);
+  const bounds = boundsOf(sorted, compiled);
   return {
     plan,
     measures: measuresOf(problem, plan),
-    bounds: boundsOf(sorted, compiled),
+    bounds: special === null ? bounds : raised(bounds, special),
     late: explain(problem, plan),
     seed: options.seed,
     rounds,
     schedules,
-    rule: best.rule,
+    rule,
   };
+}
+
+function general(compiled: Compiled, options: LevelOptions): Omit<Special, "proved"> {
+  const { best, rounds, schedules } = search(compiled, options);
+  return { plan: best.score.plan, rounds, schedules, rule: best.rule };
 }

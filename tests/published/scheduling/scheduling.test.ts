@@ -24,7 +24,7 @@ describe("published scheduling instances at a fixed budget of schedules", () => 
   it(`projects with limited resources (${rcpsp.source}): mean gap to the best known at 1,000 schedules`, () => {
     const gap = gapAt(rcpsp.instances, 1000);
     console.info(`resource-constrained: mean gap ${gap.toFixed(2)}%`);
-    expect(gap).toBeLessThan(5.5);
+    expect(gap).toBeLessThan(3.8);
   });
 
   it(`projects with several skills (${multiSkill.source}): mean gap to the best known at 1,000 schedules`, () => {
@@ -33,9 +33,8 @@ describe("published scheduling instances at a fixed budget of schedules", () => 
     expect(gap).toBeLessThan(4);
   });
 
-  it(`weighted tardiness on one machine (${tardiness.source}): mean gap to the optimum at 1,000 schedules`, () => {
-    const gap = gapAt(tardiness.instances, 1000);
-    console.info(`tardiness: mean gap ${gap.toFixed(2)}%`);
-    expect(gap).toBeLessThan(4);
+  it(`weighted tardiness on one machine (${tardiness.source}): each optimum is reached within 100,000 schedules`, () => {
+    const gap = gapAt(tardiness.instances, 100_000);
+    expect(gap).toBe(0);
   });
 });
