@@ -72,8 +72,7 @@ const amountOf = (
       if (!known) tell("material", `${label}: the width of its material is not known; one panel across is reckoned.`);
       const cuttable = known ?? breadth;
       const rows = panelRows([count], breadth, cuttable);
-      if (rows.across === 0)
-        tell("material", `${label}: a panel ${show(breadth)} broad does not lie across ${show(cuttable)}. Choose broader cloth.`);
+      if (rows.across === 0) tell("material", `${label}: a panel does not lie across ${show(cuttable)}. Choose broader cloth.`);
       return {
         quantity: rows.shared * length,
         cuts: [{ label, length, breadth, count }],

@@ -11,6 +11,7 @@ interface Head {
 
 const WAITING: readonly Head[] = [
   { kind: "unplaced", head: "No place in the plan", state: "late" },
+  { kind: "approval", head: "Approvals", state: "wait" },
   { kind: "purchase", head: "Orders", state: "wait" },
   { kind: "material", head: "Cloth and notions", state: "wait" },
   { kind: "measurement", head: "Measurements", state: "fit" },
@@ -27,12 +28,12 @@ const Notes = ({ notes, staging }: { readonly notes: readonly PlanNote[]; readon
   </ul>
 );
 
-/** What waits on somebody: the plan's own notes, by what they wait for. Measurements only for those who may see them. */
-export const Waits = ({ plan, measurements }: { readonly plan: StagingPlan; readonly measurements: boolean }) => {
+/** What waits on somebody: the plan's own notes, by what they wait for. */
+export const Waits = ({ plan }: { readonly plan: StagingPlan }) => {
   const { notes, staging } = plan;
-  const shown = WAITING.filter(({ kind }) => kind !== "measurement" || measurements)
-    .map((head) => ({ ...head, notes: notes.filter((note) => note.kind === head.kind) }))
-    .filter((head) => head.notes.length > 0);
+  const shown = WAITING.map((head) => ({ ...head, notes: notes.filter((note) => note.kind === head.kind) })).filter(
+    (head) => head.notes.length > 0,
+  );
   const cautions = notes.filter((note) => note.kind === "caution");
   return (
     <>

@@ -36,7 +36,7 @@ const Overview = async ({ params }: Props) => {
             </section>
             <section aria-labelledby="waits">
               <h2 id="waits">Waits on</h2>
-              <Waits plan={plan} measurements={may(member.role, "measurements")} />
+              <Waits plan={plan} />
             </section>
             <section aria-labelledby="next">
               <h2 id="next">The next seven days</h2>

@@ -7,22 +7,18 @@ const KINDS: Readonly<Record<GarmentWork["notes"][number]["kind"], string>> = {
   caution: "take care",
 };
 
-/** What a person must know of this garment. Measurements only for those who may see them. */
-export const GarmentNotes = ({ work, measurements }: { readonly work: GarmentWork; readonly measurements: boolean }) => {
-  const notes = work.notes.filter((note) => note.kind !== "measurement" || measurements);
-  return (
-    notes.length > 0 && (
-      <section className="part" aria-labelledby="notes">
-        <header>
-          <h2 id="notes">Notes</h2>
-        </header>
-        {notes.map((note) => (
-          <div key={`${note.kind} ${note.text}`} className="slip">
-            {note.text}
-            <span className="cap">{KINDS[note.kind]}</span>
-          </div>
-        ))}
-      </section>
-    )
+/** What a person must know of this garment. */
+export const GarmentNotes = ({ work }: { readonly work: GarmentWork }) =>
+  work.notes.length > 0 && (
+    <section className="part" aria-labelledby="notes">
+      <header>
+        <h2 id="notes">Notes</h2>
+      </header>
+      {work.notes.map((note) => (
+        <div key={`${note.kind} ${note.text}`} className="slip">
+          {note.text}
+          <span className="cap">{KINDS[note.kind]}</span>
+        </div>
+      ))}
+    </section>
   );
-};

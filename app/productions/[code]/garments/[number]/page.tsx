@@ -52,9 +52,12 @@ const GarmentPage = async ({ params }: Props) => {
           )}
           <Wearers garment={garment} staging={staging} measurements={measurements} />
           {work && work.fittings.length > 0 && <Fittings garment={garment} work={work} plan={view.plan} staging={staging} />}
-          {work && <GarmentNotes work={work} measurements={measurements} />}
+          {work && <GarmentNotes work={work} />}
         </div>
-        {work && work.drivers.length > 0 && <Drivers work={work} production={staging.production} />}
+        <div>
+          {work && work.drivers.length > 0 && <Drivers work={work} production={staging.production} />}
+          {work && !measurements && <p className="cap">What is counted from the body is shown to those who cut, make and fit.</p>}
+        </div>
       </div>
       {work && work.operations.length > 0 ? (
         <section className="part" aria-labelledby="tasks">
