@@ -22,6 +22,12 @@ export const compare = async (command: CompareCommand, output: Output): Promise<
     stagings.push(read.value);
   }
   const [before, after] = stagings as [(typeof stagings)[0], (typeof stagings)[0]];
+  if (before.production.currency !== after.production.currency) {
+    output.words(
+      `${command.before} counts in ${before.production.currency}, ${command.after} in ${after.production.currency}: bring one to the other.`,
+    );
+    return 2;
+  }
   const options = searching(command, after.production);
   output.words(`Planning both from ${options.today}${timeText(command)} ...`);
   const plan = await planStaging(after, options);

@@ -25,6 +25,7 @@ export const comparisonLines = (compared: PlanComparison, plan: StagingPlan): st
     ["", "before", "after", "change"],
     line("garments", before.garments, after.garments, String),
     line("work", before.minutes, after.minutes, showHours),
+    ...(before.otherMinutes + after.otherMinutes === 0 ? [] : [line("other work", before.otherMinutes, after.otherMinutes, showHours)]),
     line("fittings", before.fittings, after.fittings, String),
     line("fitting time", before.fittingMinutes, after.fittingMinutes, showHours),
     line("cost", before.cost, after.cost, money),

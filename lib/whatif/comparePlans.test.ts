@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import type { OtherTask } from "#lib/approvals/otherWork";
 import { planStaging } from "#lib/planning/planStaging";
 import { smallStaging } from "#lib/staging/fixtures";
 import type { Staging } from "#lib/staging/staging";
@@ -41,6 +42,18 @@ describe("two plans beside each other", () => {
   it("have totals that are the sums of their parts", async () => {
     for (const pair of [await compared(designs, cast), await compared(cast, designs)])
       for (const side of sums(pair)) for (const [parts, total] of side) expect(parts).toBe(total);
+  });
+
+  it("count work on no garment by itself", async () => {
+    const sample: OtherTask = {
+      ...{ code: "dye", origin: "sample", title: "Dye sample", garment: null, set: null, material: "net-54", gates: null },
+      ...{ skill: "net", minutes: [20, 30, 60], machine: null, priority: 2, due: null, waitsFor: null, shownFor: null },
+      ...{ askedBy: "designer", askedOn: null, doneOn: null },
+    };
+    const label: OtherTask = { ...sample, code: "label", origin: "by hand", garment: "MG 001", material: null, minutes: [5, 10, 15] };
+    const more = await compared(cast, { ...cast, otherWork: [sample, label] });
+    expect([more.before.otherMinutes, more.after.otherMinutes, more.after.minutes - more.before.minutes]).toEqual([0, 30, 10]);
+    for (const side of sums(more)) for (const [parts, total] of side) expect(parts).toBe(total);
   });
 
   it("keep hours, materials and what is bought when places are cast with bodies of their size groups", async () => {

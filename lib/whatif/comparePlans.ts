@@ -41,7 +41,10 @@ export interface GarmentFigures {
 
 export interface PlanTotals {
   readonly garments: number;
+  /** Standard minutes on garments: the sum of theirs. */
   readonly minutes: Minutes;
+  /** Samples and other work that is on no garment. */
+  readonly otherMinutes: Minutes;
   readonly fittings: number;
   readonly fittingMinutes: Minutes;
   readonly cost: MinorUnits;
@@ -100,7 +103,8 @@ const totalsOf = ({ summary, works, tasks }: StagingPlan): PlanTotals => {
   const fittings = works.flatMap((work) => work.fittings);
   return {
     garments: summary.garments,
-    minutes: tasks.reduce((sum, task) => sum + task.minutes, 0),
+    minutes: minutesOf(tasks.filter((task) => task.garments.length > 0)),
+    otherMinutes: minutesOf(tasks.filter((task) => task.garments.length === 0)),
     fittings: fittings.length,
     fittingMinutes: fittings.reduce((sum, { minutes }) => sum + minutes, 0),
     cost: summary.labourCost + summary.materialCost,
@@ -109,3 +113,5 @@ const totalsOf = ({ summary, works, tasks }: StagingPlan): PlanTotals => {
     overtimeMinutes: summary.overtimeMinutes,
   };
 };
+
+const minutesOf = (tasks: StagingPlan["tasks"]): Minutes => tasks.reduce((sum, task) => sum + task.minutes, 0);
