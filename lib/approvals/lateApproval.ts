@@ -1,14 +1,16 @@
 import { dayNumber, plainDate } from "#lib/calendar/days";
 import type { WallMinute } from "#lib/calendar/plainDate";
 import { addWorkingDays } from "#lib/calendar/workingDays";
+import type { Plan } from "#lib/levelling/problem";
 import { openDays } from "#lib/planning/answers";
 import { type PlanOptions, planStaging } from "#lib/planning/planStaging";
 import type { StagingPlan } from "#lib/planning/stagingPlan";
 import { failed, ok, type Result } from "#lib/result";
 import type { Staging } from "#lib/staging/staging";
 import { readyFor } from "./readyFor";
+import { nodesAfter, nodesBefore, waitingOn } from "./waitingOn";
 
-/** What a later answer moves. Both plans are levelled alike. */
+/** What a later answer moves. The second plan stays as close to the first as it can. */
 export interface LateApproval {
   readonly approval: string;
   readonly workingDaysLater: number;
@@ -27,6 +29,8 @@ export interface Moved {
   readonly kind: "garment" | "other";
   readonly from: WallMinute | null;
   readonly to: WallMinute | null;
+  /** Whether it comes after the answer; the others give way to those that do. */
+  readonly waits: boolean;
   /** Minutes of the clock; less than nothing when it is sooner. Null when one of the plans has no place for it. */
   readonly minutes: number | null;
 }
@@ -42,15 +46,38 @@ export const lateApproval = async (
   options: PlanOptions,
 ): Promise<Result<LateApproval, string>> => {
   const before = await planStaging(staging, options);
-  if (!before.approvals.some(({ code }) => code === approval)) return failed(`Nothing waits for an approval "${approval}".`);
-  const after = await planStaging(withLaterAnswer(staging, approval, workingDaysLater), options);
+  const asked = before.approvals.find(({ code }) => code === approval);
+  if (!asked) return failed(`Nothing waits for an approval "${approval}".`);
+  const after = await planStaging(withLaterAnswer(staging, approval, workingDaysLater), {
+    ...options,
+    current: withoutPlaces(before, asked.node),
+  });
   const [from, to] = [finishes(before), finishes(after)];
+  const { garments = [], otherWork = [] } = waitingOn(before).find((one) => one.approval === approval) ?? {};
   const moved = [...from].flatMap(([key, { of, kind, end }]): Moved[] => {
     const then = to.get(key)?.end ?? null;
-    return end === then ? [] : [{ of, kind, from: end, to: then, minutes: end === null || then === null ? null : then - end }];
+    return end === then
+      ? []
+      : [
+          {
+            of,
+            kind,
+            from: end,
+            to: then,
+            waits: (kind === "garment" ? garments : otherWork).includes(of),
+            minutes: end === null || then === null ? null : then - end,
+          },
+        ];
   });
   const dress = { dressBefore: readyFor(before, "dress rehearsal"), dressAfter: readyFor(after, "dress rehearsal") };
   return ok({ approval, workingDaysLater, moved, ...dress, before, after });
+};
+
+/** A plan in which an approval, what is to be looked at, and all that waits for it must find a new place. */
+const withoutPlaces = ({ problem, answer: { plan } }: StagingPlan, approval: number): Plan => {
+  const free = new Set([...nodesBefore(problem, approval), approval, ...nodesAfter(problem, approval)]);
+  const visits = plan.visits.filter(({ fittings }) => !fittings.some((node) => free.has(node)));
+  return { ...plan, visits, placed: plan.placed.map((placed, node) => (free.has(node) ? null : placed)) };
 };
 
 /** The same staging with an approval given some working days later: it is looked at for longer, and a promised day moves. */

@@ -1,7 +1,7 @@
 import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { checkPlan } from "#lib/levelling/checker/checkPlan";
-import { day, garment, set, wall } from "#lib/planning/fixtures";
+import { day, garment, operation, set, wall } from "#lib/planning/fixtures";
 import { prepareWorks } from "#lib/planning/prepare";
 import type { PlannedTask, StagingPlan } from "#lib/planning/stagingPlan";
 import type { Staging } from "#lib/staging/staging";
@@ -77,7 +77,19 @@ describe("an approval", () => {
     const plan = planSkirts({ approvals: [approval("ash", { days: 2, material: "net" })], otherWork: [sample] });
     expect(timesOf(plan, "other/dip")).toEqual([wall("2027-02-01", 540), wall("2027-02-01", 600)]);
     expect(answerOf(plan, "ash")).toBe(wall("2027-02-03", 600));
-    expect(Math.min(...plan.tasks.filter(({ operation }) => operation === "cut").map(({ start }) => start!))).toBe(wall("2027-02-03", 600));
+    expect(Math.min(...plan.tasks.filter((one) => one.operation === "cut").map(({ start }) => start!))).toBe(wall("2027-02-03", 600));
+  });
+
+  it("of a material keeps it from being dyed too", () => {
+    const dyed = works.map((one) => {
+      const [cut, ...others] = one.operations;
+      const dye = operation("dye", { skill: "dye", minutes: [60, 60, 60] });
+      return { ...one, operations: [dye, { ...cut!, waitsFor: [{ on: "dye", lagMinutes: 720, lagKind: "elapsed" as const }] }, ...others] };
+    });
+    const prepared = prepareWorks(skirts({ approvals: [approval("ash", { material: "net" })] }), members, dyed, { today: TODAY });
+    const at = (key: string) => prepared.nodes.findIndex((node) => node.key === key);
+    for (const key of ["X 1/dye", "X 2/dye", "X 3/cut"])
+      expect(prepared.problem.precedences).toContainEqual(expect.objectContaining({ before: at("approval/ash"), after: at(key) }));
   });
 
   it("asked for already is answered by the end of its working days: work goes on the next morning", () => {

@@ -1,4 +1,5 @@
 import type { WallMinute } from "#lib/calendar/plainDate";
+import type { LevellingProblem } from "#lib/levelling/problem";
 import type { StagingPlan } from "#lib/planning/stagingPlan";
 import type { Minutes } from "#lib/units/quantities";
 
@@ -21,15 +22,12 @@ export interface Waiting {
 type Planned = Pick<StagingPlan, "approvals" | "garments" | "nodes" | "problem">;
 
 /** Everything that waits for each approval still to be given, over however many steps between. */
-export const waitingOn = (plan: Planned): Waiting[] => {
-  const after = new Map<number, number[]>();
-  for (const { before, after: next } of plan.problem.precedences) after.set(before, [...(after.get(before) ?? []), next]);
-  return plan.approvals.map(({ node, code, title, by, answer }) => {
-    const behind = reached(node, after);
+export const waitingOn = (plan: Planned): Waiting[] =>
+  plan.approvals.map(({ node, code, title, by, answer }) => {
     const garments = new Set<string>();
     const otherWork: string[] = [];
     let minutes = 0;
-    for (const at of behind) {
+    for (const at of nodesAfter(plan.problem, node)) {
       const what = plan.nodes[at]!;
       minutes += plan.problem.nodes[at]!.minutes;
       if (what.kind === "operation") for (const garment of what.garments) garments.add(garment);
@@ -39,17 +37,33 @@ export const waitingOn = (plan: Planned): Waiting[] => {
     const numbers = plan.garments.map(({ number }) => number).filter((number) => garments.has(number));
     return { approval: code, title, by, answer, garments: numbers, otherWork, minutes };
   });
-};
 
-/** Nodes that come after one, in node order. */
-const reached = (from: number, after: ReadonlyMap<number, readonly number[]>): number[] => {
+type Precedences = Pick<LevellingProblem, "precedences">;
+
+/** Nodes that come after one, over however many between, in node order. */
+export const nodesAfter = ({ precedences }: Precedences, node: number): number[] =>
+  reached(
+    node,
+    precedences.map(({ before, after }) => [before, after]),
+  );
+
+/** Nodes that must come before one. */
+export const nodesBefore = ({ precedences }: Precedences, node: number): number[] =>
+  reached(
+    node,
+    precedences.map(({ before, after }) => [after, before]),
+  );
+
+const reached = (from: number, links: readonly (readonly [number, number])[]): number[] => {
+  const next = new Map<number, number[]>();
+  for (const [one, other] of links) next.set(one, [...(next.get(one) ?? []), other]);
   const seen = new Set<number>();
   const open = [from];
   for (const node of open)
-    for (const next of after.get(node) ?? [])
-      if (!seen.has(next)) {
-        seen.add(next);
-        open.push(next);
+    for (const other of next.get(node) ?? [])
+      if (!seen.has(other)) {
+        seen.add(other);
+        open.push(other);
       }
   return [...seen].sort((a, b) => a - b);
 };

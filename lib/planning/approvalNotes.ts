@@ -1,6 +1,7 @@
 import type { OpenApproval } from "#lib/approvals/openApprovals";
 import { waitingOn } from "#lib/approvals/waitingOn";
-import type { PlainDate } from "#lib/calendar/plainDate";
+import { plainDate } from "#lib/calendar/days";
+import { MINUTES_PER_DAY, type PlainDate, type WallMinute } from "#lib/calendar/plainDate";
 import { showDay, showWall } from "#lib/calendar/showDay";
 import { showHours } from "#lib/units/hours";
 import type { PlanNote, StagingPlan } from "./stagingPlan";
@@ -28,8 +29,8 @@ export const waitingNotes = (plan: Pick<StagingPlan, "approvals" | "garments" | 
       const things = [
         ...(garments.length > 0 ? [garments.length === 1 ? "one garment" : `${garments.length} garments`] : []),
         ...(otherWork.length > 0 ? [otherWork.length === 1 ? "one other task" : `${otherWork.length} other tasks`] : []),
-      ].join(" and ");
-      const when = answer === null ? "The plan has no day for it" : `The plan counts on it by ${showWall(answer)}`;
+      ].join(", ");
+      const when = answer === null ? "The plan has no day for it" : `The plan counts on it by ${answerText(answer)}`;
       return {
         kind: "approval",
         about: approval,
@@ -37,3 +38,9 @@ export const waitingNotes = (plan: Pick<StagingPlan, "approvals" | "garments" | 
         mend: answer === null ? "Find a place for what is to be looked at." : "Agree the day; a later answer moves what waits.",
       };
     });
+
+/** `Tue 19 Jan 11:22`, `the end of Fri 22 Jan`. */
+const answerText = (wall: WallMinute): string => {
+  const day = Math.floor((wall - 1) / MINUTES_PER_DAY);
+  return wall % MINUTES_PER_DAY === 0 ? `the end of ${showDay(plainDate(day))}` : showWall(wall);
+};

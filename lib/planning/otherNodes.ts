@@ -62,8 +62,18 @@ const heldBy = (task: OtherTask, garments: readonly Garment[], works: readonly G
   return [...new Set([...gated, ...cut])];
 };
 
-/** Operations for which a material is cut. */
+/** Operations for which a material is cut, and those before them that dye it. */
 export const needing = (material: string, works: readonly GarmentWork[], graph: Graph): number[] =>
-  works.flatMap(({ needs }) =>
-    needs.filter((need) => need.material === material).flatMap(({ garment, operation }) => graph.find(garment, operation)),
+  works.flatMap((work) =>
+    work.needs
+      .filter((need) => need.material === material)
+      .flatMap(({ operation }) => [operation, ...dyedBefore(work, operation)])
+      .flatMap((operation) => graph.find(work.garment, operation)),
   );
+
+const dyedBefore = ({ operations }: GarmentWork, cut: string): string[] => {
+  const of = new Map(operations.map((operation) => [operation.code, operation]));
+  const before = new Set([cut]);
+  for (const code of before) for (const { on } of of.get(code)?.waitsFor ?? []) before.add(on);
+  return [...before].filter((code) => code !== cut && of.get(code)?.skill === "dye");
+};

@@ -1,5 +1,5 @@
 import { checkPlan } from "#lib/levelling/checker/checkPlan";
-import type { LevellingAnswer, LevellingProblem } from "#lib/levelling/problem";
+import type { LevellingAnswer, LevellingProblem, Plan } from "#lib/levelling/problem";
 import type { Staging } from "#lib/staging/staging";
 import { assemble } from "./assemble";
 import { type PrepareOptions, prepare } from "./prepare";
@@ -8,14 +8,17 @@ import type { StagingPlan } from "./stagingPlan";
 export interface PlanOptions extends PrepareOptions {
   /** How the problem is levelled: here and now, or in a thread. */
   readonly level: (problem: LevellingProblem) => LevellingAnswer | Promise<LevellingAnswer>;
+  /** Plan of the same work to stay close to; none when absent. */
+  readonly current?: Plan;
 }
 
 /**
  * The whole way: a staging broken down, levelled, judged and put back into words.
  * @throws Error when the independent checker finds the plan wrong: a defect, never a fault of the data.
  */
-export const planStaging = async (staging: Staging, { level, ...options }: PlanOptions): Promise<StagingPlan> => {
-  const prepared = prepare(staging, options);
+export const planStaging = async (staging: Staging, { level, current, ...options }: PlanOptions): Promise<StagingPlan> => {
+  const fresh = prepare(staging, options);
+  const prepared = current ? { ...fresh, problem: { ...fresh.problem, current } } : fresh;
   const answer = await level(prepared.problem);
   const wrong = checkPlan(prepared.problem, answer.plan);
   if (wrong.length > 0) throw new Error(`The plan breaks ${wrong.length} of its own rules; first: ${JSON.stringify(wrong[0])}`);

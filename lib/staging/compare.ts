@@ -3,10 +3,14 @@ import type { Garment } from "#lib/casting/wardrobe";
 import type { Change } from "./change";
 import { compareConstructions } from "./compareConstructions";
 import { fromStaging, type WrittenTable } from "./fromStaging";
+import { keysInOrder } from "./keysInOrder";
 import type { Staging } from "./staging";
 
 /** What differs from one staging to the next, by file, in the order of the rows. With nothing before, everything is added. */
-export const compareStagings = (before: Staging | null, after: Staging): readonly Change[] => {
+export const compareStagings = (before: Staging | null, after: Staging): readonly Change[] =>
+  compareInOrder(before && keysInOrder(before), keysInOrder(after));
+
+const compareInOrder = (before: Staging | null, after: Staging): readonly Change[] => {
   const older = new Map((before ? fromStaging(before) : []).map((table) => [table.file, table]));
   return [
     ...fromStaging(after).flatMap((table) => compareTables(older.get(table.file) ?? null, table)),

@@ -146,7 +146,7 @@ const anyWork: fc.Arbitrary<Pick<Staging, "approvals" | "otherWork">> = fc
   });
 
 describe("other work and approvals", () => {
-  it("read back as they were written, and are compared row by row", () => {
+  it("read back as they were written, and are compared row by row", () =>
     fc.assert(
       fc.property(anyWork, (work) => {
         const staging = { ...smallStaging(), ...work };
@@ -158,6 +158,5 @@ describe("other work and approvals", () => {
         ]);
       }),
       { numRuns: 40 },
-    );
-  });
+    ));
 });
