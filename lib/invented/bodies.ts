@@ -5,9 +5,12 @@ import { MEASUREMENTS, type MeasurementSheet, type MeasurementValues } from "#li
 import { LENGTH_PER_MM } from "#lib/units/quantities";
 import MEDIANS from "./bodies.json";
 
+/** Bodies of nobody, in centimetres: plausible for a dancer, from no survey. */
+export const MEDIAN_BODIES = MEDIANS;
+
 export interface InventedSize extends SizeGroup {
   readonly of: keyof typeof MEDIANS;
-  /** Against the median body, which is invented. */
+  /** Against the median body. */
   readonly scale: number;
 }
 
