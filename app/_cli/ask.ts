@@ -1,3 +1,4 @@
+import { checkPlan } from "#lib/levelling/checker/checkPlan";
 import { level } from "#lib/levelling/level";
 import { planStaging } from "#lib/planning/planStaging";
 import type { Asked } from "#lib/questions/answer";
@@ -45,7 +46,11 @@ const askedOf = async (command: AskCommand, staging: Staging): Promise<Asked> =>
   const options = searching(command, staging.production);
   const { today } = options;
   const plan = await planStaging(staging, options);
-  const relevel: Asked["relevel"] = (problem, rounds) =>
-    level(problem, { seed: command.seed, rounds: rounds ?? plan.answer.rounds, stop: () => false });
+  const relevel: Asked["relevel"] = (problem, rounds) => {
+    const answer = level(problem, { seed: command.seed, rounds: rounds ?? plan.answer.rounds, stop: () => false });
+    const wrong = checkPlan(problem, answer.plan);
+    if (wrong.length > 0) throw new Error(`A plan breaks ${wrong.length} of its own rules; first: ${JSON.stringify(wrong[0])}`);
+    return answer;
+  };
   return { plan, today, relevel, replan: (changed) => planStaging(changed, { today, level: (problem) => relevel(problem, null) }) };
 };

@@ -7,23 +7,31 @@ import { counted, listed } from "./told";
 
 const WORDS: Readonly<Record<Slip["effect"], string>> = {
   moves: "moves it",
+  "not tried": "moves it if the plan is kept",
   "by re-planning": "only another plan absorbs it",
   absorbed: "absorbed",
 };
-const ORDER: readonly Slip["effect"][] = ["moves", "by re-planning", "absorbed"];
+/** Garments for which another plan is looked for. */
+const TRIES = 12;
+
+const ORDER: readonly Slip["effect"][] = ["moves", "not tried", "by re-planning", "absorbed"];
 
 export const answerSlips = ({ plan, relevel }: Asked, options: Options): Answer => {
   const days = options.whole("days") ?? 1;
-  const data = [...slips(plan, relevel, days)].sort((a, b) => ORDER.indexOf(a.effect) - ORDER.indexOf(b.effect));
+  const tries = options.whole("tries") ?? TRIES;
+  const data = [...slips(plan, relevel, days, tries)].sort((a, b) => ORDER.indexOf(a.effect) - ORDER.indexOf(b.effect));
   const name = new Map(plan.garments.map((garment) => [garment.number, garment.name]));
   const named = (effect: Slip["effect"]) => data.filter((one) => one.effect === effect).map(({ garment }) => garment);
-  const [moving, replanned] = [named("moves"), named("by re-planning")];
+  const [moving, untried, replanned] = [named("moves"), named("not tried"), named("by re-planning")];
   const before = plan.summary.lateGarments;
   const by = counted(days, "working day");
   return {
     says: [
-      moving.length === 0 ? `None: any one garment may slip by ${by}.` : `If it slips by ${by}, the date moves: ${listed(moving, 12)}.`,
+      moving.length + untried.length === 0
+        ? `None: any one garment may slip by ${by}.`
+        : `If it slips by ${by}, the date moves: ${listed([...moving, ...untried], 12)}.`,
       ...(replanned.length > 0 ? [`Only with a new plan may these slip: ${listed(replanned, 12)}.`] : []),
+      ...(untried.length > 0 ? [`For ${listed(untried, 12)} no other plan was looked for: it moves when this one is kept.`] : []),
       ...(before > 0
         ? [`${counted(before, "garment is", "garments are")} late in the plan already; moving the date means making it worse.`]
         : []),
@@ -49,7 +57,8 @@ export const answerSlips = ({ plan, relevel }: Asked, options: Options): Answer 
       "By re-planning: all tasks and fittings of the garment still to be done begin at least so many working days later than the plan has them (a batch " +
         "slips as one); everything else stays where it is if it can.",
       `Where that makes more late, the production is levelled again in ${counted(plan.answer.rounds, "round")}: "moves it" means that no plan without it was ` +
-        "found then; (proved) that there is none.",
+        "found then; (proved) that there is none. " +
+        `So much is tried for ${counted(tries, "garment")} at most, those nearest their dates first (--tries).`,
       "Late then is by the clock, nights and closed days counted.",
     ],
     data,

@@ -13,31 +13,43 @@ export interface Slip {
   readonly garment: string;
   readonly finish: WallMinute | null;
   readonly due: WallMinute;
-  /** `absorbed`: everybody keeps to the plan and nothing more is late; `by re-planning`: only another plan absorbs it; `moves`: none was found. */
-  readonly effect: "absorbed" | "by re-planning" | "moves";
+  /**
+   * `absorbed`: everybody keeps to the plan and nothing more is late; `by re-planning`: only another plan absorbs it; `moves`: no such plan was
+   * found; `not tried`: it moves the date when the plan is kept, and no other was looked for.
+   */
+  readonly effect: "absorbed" | "by re-planning" | "moves" | "not tried";
   /** Proved by the bound: no plan at all absorbs it. */
   readonly proved: boolean;
-  /** Garments late in the best plan found after it. */
+  /** Garments late in the best plan found after it; empty when it is absorbed. */
   readonly late: readonly { readonly garment: string; readonly minutes: Minutes }[];
 }
 
 /**
  * Each garment with work slipped by so many working days, one at a time: all its tasks and fittings begin at least so much later than
- * planned, and the rest keeps its place where it can. Where that makes more late than was late before, the production is levelled again.
+ * planned, and the rest keeps its place where it can. Where that makes more late than was late before, the production is levelled again, for so many
+ * garments at most, those nearest their dates first.
  */
-export const slips = (plan: StagingPlan, relevel: Asked["relevel"], days: number): readonly Slip[] =>
-  plan.garmentStates
-    .filter(({ garment }) => nodesOf(plan, garment).size > 0)
-    .map(({ garment, finish, due }) => {
-      const problem = slipped(plan, garment, days);
-      const before = plan.answer.measures.weightedLateness;
-      const kept = relevel(problem, 0);
-      if (kept.measures.weightedLateness <= before)
-        return { garment, finish, due, effect: "absorbed", proved: false, late: lateIn(plan, kept) };
-      const again = relevel(problem, null);
-      const effect = again.measures.weightedLateness <= before ? "by re-planning" : "moves";
-      return { garment, finish, due, effect, proved: again.bounds.weightedLateness > before, late: lateIn(plan, again) };
-    });
+export const slips = (plan: StagingPlan, relevel: Asked["relevel"], days: number, tries: number): readonly Slip[] => {
+  const slack = ({ finish, due }: { readonly finish: WallMinute | null; readonly due: WallMinute }) =>
+    due - (finish ?? Number.POSITIVE_INFINITY);
+  const states = plan.garmentStates.filter(({ garment }) => nodesOf(plan, garment).size > 0).sort((a, b) => slack(a) - slack(b));
+  const isNoLater = ({ measures }: LevellingAnswer) => measures.weightedLateness <= plan.answer.measures.weightedLateness;
+  // A plan that absorbs the slips of several garments at once absorbs that of each.
+  const pressing = (garments: readonly string[]): readonly string[] => {
+    if (garments.length === 0 || isNoLater(relevel(slipped(plan, garments, days), 0))) return [];
+    const middle = Math.ceil(garments.length / 2);
+    return garments.length === 1 ? garments : [...pressing(garments.slice(0, middle)), ...pressing(garments.slice(middle))];
+  };
+  const pressed = pressing(states.map(({ garment }) => garment));
+  return states.map(({ garment, finish, due }): Slip => {
+    const place = pressed.indexOf(garment);
+    if (place < 0) return { garment, finish, due, effect: "absorbed", proved: false, late: [] };
+    const again = relevel(slipped(plan, [garment], days), place < tries ? null : 0);
+    const moved = place < tries ? "moves" : "not tried";
+    const proved = again.bounds.weightedLateness > plan.answer.measures.weightedLateness;
+    return { garment, finish, due, effect: isNoLater(again) ? "by re-planning" : moved, proved, late: lateIn(plan, again) };
+  });
+};
 
 /** Tasks and fittings of a garment. */
 const nodesOf = ({ tasks, nodes }: StagingPlan, garment: string): ReadonlySet<number> =>
@@ -46,8 +58,8 @@ const nodesOf = ({ tasks, nodes }: StagingPlan, garment: string): ReadonlySet<nu
     ...nodes.flatMap((node, at) => (node.kind === "fitting" && node.garment === garment ? [at] : [])),
   ]);
 
-/** The plan's problem with the garment's work released later, and the plan to keep to. A batch slips as one. */
-const slipped = (plan: StagingPlan, garment: string, days: number): LevellingProblem => {
+/** The plan's problem with the garments' work released later, and the plan to keep to. A batch slips as one. */
+const slipped = (plan: StagingPlan, garments: readonly string[], days: number): LevellingProblem => {
   const axis = axisOf(plan);
   const isOpen = openDay(plan);
   const later = (minute: number): number => {
@@ -55,7 +67,7 @@ const slipped = (plan: StagingPlan, garment: string, days: number): LevellingPro
     const day = Math.floor(wall / MINUTES_PER_DAY);
     return toAxis(axis, (addWorkingDays(day, days, isOpen) ?? day + days) * MINUTES_PER_DAY + (wall % MINUTES_PER_DAY));
   };
-  const own = nodesOf(plan, garment);
+  const own = new Set(garments.flatMap((garment) => [...nodesOf(plan, garment)]));
   const nodes = plan.problem.nodes.map((node, at) => {
     const placed = plan.answer.plan.placed[at];
     return placed && own.has(at) ? { ...node, release: Math.max(node.release, later(placed.start)) } : node;

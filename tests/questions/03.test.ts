@@ -14,9 +14,9 @@ const withParade = async (day: string) => {
   const milestones = staging.milestones.map((one) => (one.code === "parade" ? { ...one, date: day as PlainDate, at: 10 * 60 + 15 } : one));
   return askable({ ...staging, milestones } satisfies Staging, 0);
 };
-const effects = async (day: string, days: number) => {
+const effects = async (day: string, days: number, tries = 12) => {
   const { plan, relevel } = await withParade(day);
-  return slips(plan, relevel, days).map(({ garment, effect, proved }) => [garment, effect, proved]);
+  return slips(plan, relevel, days, tries).map(({ garment, effect, proved }) => [garment, effect, proved]);
 };
 
 describe("3. Which garment, if it slips one day, moves dress?", () => {
@@ -35,6 +35,28 @@ describe("3. Which garment, if it slips one day, moves dress?", () => {
 
   it("is the unitard again when it slips two days", async () => {
     expect(await effects("2027-01-20", 2)).toEqual([["WL 001", "moves", true]]);
+  });
+
+  it("is the unitard, when no other plan is looked for and this one is kept", async () => {
+    expect(await effects("2027-01-19", 1, 0)).toEqual([["WL 001", "not tried", true]]);
+  });
+
+  /** Hazel's bodice is finished a month before the parade, so a day is nothing to it; the unitard still moves the date it is given. */
+  it("tells one garment from another", async () => {
+    const staging = await only("wind-unitard", "hazel-bodice");
+    const early = {
+      ...staging.milestones.find(({ code }) => code === "parade")!,
+      code: "early",
+      date: "2027-01-19" as PlainDate,
+      at: 10 * 60 + 15,
+    };
+    const pieces = staging.pieces.map((one) => (one.code === "wind-unitard" ? { ...one, due: "early", weight: 9 } : one));
+    const { plan, relevel } = await askable({ ...staging, pieces, milestones: [...staging.milestones, early] }, 0);
+    expect(plan.summary.lateGarments).toBe(0);
+    expect(slips(plan, relevel, 1, 12).map(({ garment, effect }) => [garment, effect])).toEqual([
+      ["WL 001", "moves"],
+      ["WL 002", "absorbed"],
+    ]);
   });
 
   it("is said in words", async () => {

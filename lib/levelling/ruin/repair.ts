@@ -16,12 +16,15 @@ export function repaired(compiled: Compiled, outlook: Outlook, plan: Plan): Sche
   const schedule = new Schedule(compiled);
   placePins(schedule, new Set());
   putWhereItWas(schedule, plan);
+  // What must make way for something put back is found among what was touched.
+  schedule.recording = true;
   const homeless = new Map<number, number>();
   const key = (node: number): number => plan.placed[node]?.start ?? outlook.latest[node]! - outlook.length[node]!;
   for (const node of brokenLinks(schedule)) homeless.set(node, key(node));
   for (let node = 0; node < compiled.count; node++)
     if (!schedule.isPlaced(node) && schedule.unplaced[node] === null) homeless.set(node, key(node));
   const done = new Reinsertion(schedule, plainChoices(compiled.count)).run(homeless, Number.POSITIVE_INFINITY);
+  schedule.recording = false;
   return done < 0 ? null : schedule;
 }
 
