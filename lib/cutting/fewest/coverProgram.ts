@@ -13,8 +13,8 @@ export interface CoverSolution {
  */
 export interface CoverProgram {
   readonly add: (ways: readonly Cuts[]) => void;
-  /** At least so many stocks are cut in these ways. */
-  readonly atLeast: (ways: readonly number[], times: readonly number[]) => void;
+  /** At least so many stocks are cut in each way, by its place in the order of adding; other ways are free again. */
+  readonly atLeast: (times: ReadonlyMap<number, number>) => void;
   readonly solve: () => CoverSolution;
   readonly dispose: () => void;
 }

@@ -1,5 +1,6 @@
 import { type Columns, generate } from "./columns";
 import type { CoverProgram } from "./coverProgram";
+import { completeWithin } from "./completeWithin";
 import { bestFit } from "./fit";
 import type { CutJob, CutStocks } from "./job";
 
@@ -12,6 +13,9 @@ export interface Dive {
   readonly target: number;
 }
 
+/** Stocks few enough to try every way to fill them. */
+const SMALL = 14;
+
 /**
  * Branch and price by diving: whole parts of the solution are fixed, then one more stock of the way nearest to whole, and columns are
  * generated again for what is left, until a plan of `target` stocks is complete or the bound shows that this branch has none. A way
@@ -20,7 +24,7 @@ export interface Dive {
  */
 export function* dive(on: Dive, fixed: ReadonlyMap<number, number>, strays: number): Generator<number, readonly CutStocks[] | null> {
   const { job, columns, program, target } = on;
-  program.atLeast([...fixed.keys()], [...fixed.values()]);
+  program.atLeast(fixed);
   const { solution, bound } = yield* generate(job, program, columns, { left: leftOf(on, fixed), fixed: total(fixed), enough: target });
   if (bound > target) return null;
   const whole = new Map(fixed);
@@ -31,23 +35,17 @@ export function* dive(on: Dive, fixed: ReadonlyMap<number, number>, strays: numb
     if (times - floor > 1e-6) parts.push({ way, part: times - floor });
   }
   const left = leftOf(on, whole);
-  const rest = bestFit(job, left);
-  if (total(whole) + rest.length <= target) return [...[...whole].map(([way, times]) => ({ cuts: columns.ways[way]!, times })), ...rest];
+  const stocks = target - total(whole);
+  const quick = bestFit(job, left);
+  const rest = quick.length <= stocks ? quick : stocks <= SMALL ? completeWithin(job, left, stocks) : null;
+  if (rest !== null) return [...[...whole].map(([way, times]) => ({ cuts: columns.ways[way]!, times })), ...rest];
   parts.sort((a, b) => b.part - a.part || a.way - b.way);
   for (const [stray, { way }] of parts.slice(0, strays + 1).entries()) {
     const fixedMore = new Map(whole).set(way, (whole.get(way) ?? 0) + 1);
     const plan = yield* dive(on, fixedMore, strays - stray);
     if (plan !== null) return plan;
-    program.atLeast(
-      [...fixedMore.keys()],
-      [...fixedMore.keys()].map((key) => fixed.get(key) ?? 0),
-    );
-    program.atLeast([...whole.keys()], [...whole.values()]);
+    yield bound;
   }
-  program.atLeast(
-    [...whole.keys()],
-    [...whole.keys()].map((key) => fixed.get(key) ?? 0),
-  );
   return null;
 }
 

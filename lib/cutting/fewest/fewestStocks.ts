@@ -3,6 +3,7 @@ import { Columns, generate } from "./columns";
 import type { OpenProgram } from "./coverProgram";
 import { dive } from "./dive";
 import { bestFit, fillInTurn, gathered } from "./fit";
+import { fillFully } from "./fillFully";
 import type { CutJob, CutStocks } from "./job";
 import { stocksIn } from "./job";
 import { reduce } from "./reduce";
@@ -20,7 +21,7 @@ export interface Standing {
 export function* fewestStocks(job: CutJob, open: OpenProgram): Generator<Standing, Standing> {
   const { settled, left } = reduce(job);
   const place = (rest: readonly CutStocks[]) => gathered([...settled, ...rest]);
-  const quick = [fillInTurn(job, left), bestFit(job, left)];
+  const quick = [fillInTurn(job, left), bestFit(job, left), fillFully(job, left)];
   let rest = quick.reduce((a, b) => (stocksIn(b) < stocksIn(a) ? b : a));
   let bound = stocksBound(
     job.lengths.flatMap((length, at) => Array.from({ length: left[at]! }, () => length)),

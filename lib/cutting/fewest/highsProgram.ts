@@ -7,15 +7,36 @@ export const highsProgram =
   (highs: Highs): OpenProgram =>
   (counts) => {
     const model = highs.createModel();
-    model.options.set({ output_flag: false, presolve: "off", random_seed: 0 });
+    model.options.set({ output_flag: false, presolve: "off", random_seed: 0, simplex_strategy: 4, primal_feasibility_tolerance: 1e-9, dual_feasibility_tolerance: 1e-9 });
     const none = { starts: new Int32Array(counts.length + 1), indices: new Int32Array(0), values: new Float64Array(0) };
     model.addRows({ lower: Float64Array.from(counts), upper: new Float64Array(counts.length).fill(highs.infinity), matrix: {format:"csr",numRows:counts.length,numCols:0,...none} } as never);
+    let held: ReadonlyMap<number, number> = new Map();
     const program: CoverProgram = {
       add: (ways) => {
-        for (const cuts of ways) model.addCol(1, 0, highs.infinity, entriesOf(cuts));
+        if (ways.length === 0) return;
+        const starts = new Int32Array(ways.length + 1);
+        for (const [at, cuts] of ways.entries()) starts[at + 1] = starts[at]! + cuts.length;
+        model.addCols({
+          cost: new Float64Array(ways.length).fill(1),
+          lower: new Float64Array(ways.length),
+          upper: new Float64Array(ways.length).fill(highs.infinity),
+          matrix: {
+            format: "csc",
+            numRows: counts.length,
+            numCols: ways.length,
+            starts,
+            indices: Int32Array.from(ways.flatMap((cuts) => cuts.map(([place]) => place))),
+            values: Float64Array.from(ways.flatMap((cuts) => cuts.map(([, times]) => times))),
+          },
+        });
       },
-      atLeast: (ways, times) => {
-        for (const [at, way] of ways.entries()) model.changeColBounds(way, times[at]!, highs.infinity);
+      atLeast: (fixed) => {
+        const changed = [...new Set([...held.keys(), ...fixed.keys()])].filter((way) => held.get(way) !== fixed.get(way)).sort((a, b) => a - b);
+        held = fixed;
+        if (changed.length === 0) return;
+        const lower = Float64Array.from(changed, (way) => fixed.get(way) ?? 0);
+        const upper = new Float64Array(changed.length).fill(highs.infinity);
+        model.changeColsBounds({ kind: "set", indices: Int32Array.from(changed) }, lower, upper);
       },
       solve: (): CoverSolution => {
         model.run();
@@ -28,4 +49,3 @@ export const highsProgram =
     return program;
   };
 
-const entriesOf = (cuts: Cuts) => ({ indices: cuts.map(([place]) => place), values: cuts.map(([, times]) => times) });
