@@ -7,13 +7,13 @@ const read = (line: string) => {
 };
 
 describe("the command line", () => {
-  it("plans for ten seconds unless told otherwise", () => {
+  it("plans for four seconds unless told otherwise", () => {
     expect(read("plan swans --out dir")).toEqual({
       name: "plan",
       folder: "swans",
       out: "dir",
       json: false,
-      seconds: 10,
+      seconds: 4,
       rounds: null,
       seed: 1,
       today: null,

@@ -38,7 +38,7 @@ Usage
 Options
   --out DIR      where the tables go; files of the same names there are replaced
   --json         the summary as JSON on standard output
-  --seconds S    search so long, then keep the best plan (10 unless rounds are given)
+  --seconds S    search so long, then keep the best plan (4 unless rounds are given)
   --rounds R     search so many rounds; 0 keeps the plain priority rule
   --seed N       where the search begins (1); same seed and rounds, same plan
   --today DAY    plan from this day, like 2027-01-11, and order goods on it

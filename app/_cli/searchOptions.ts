@@ -15,9 +15,10 @@ export interface SearchOptions {
 
 export const SEARCH_OPTIONS = ["seconds", "rounds", "seed", "today"] as const;
 
-const SECONDS = 10;
+/** So that a company's staging is read, planned, judged and written within ten seconds. */
+const SECONDS = 4;
 
-/** Reads them; with neither time nor rounds given, `rounds` are taken, or ten seconds when that is null. */
+/** Reads them; with neither time nor rounds given, `rounds` are taken, or `SECONDS` when that is null. */
 export const readSearch = (options: ReadonlyMap<string, string>, usual: number | null = null): Result<SearchOptions, string> => {
   const whole = (name: string, least: number): number | null | undefined => {
     const text = options.get(name);
