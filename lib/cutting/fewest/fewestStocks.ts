@@ -35,14 +35,20 @@ export function* fewestStocks(job: CutJob, open: OpenProgram): Generator<Standin
   try {
     const columns = new Columns(program);
     columns.add(quick.flatMap((plan) => plan.map(({ cuts }) => cuts)));
-    const root = generate(job, program, columns, { left, fixed: 0, enough: bound });
-    for (let step = root.next(); ; step = root.next()) {
-      bound = Math.max(bound, step.done ? step.value.bound : step.value);
-      yield standing();
-      if (step.done || bound === stocksIn(rest)) break;
+    for (let solved = false; !solved && bound < stocksIn(rest); ) {
+      const enough = bound;
+      const root = generate(job, program, columns, { left, fixed: 0, enough });
+      for (let step = root.next(); ; step = root.next()) {
+        bound = Math.max(bound, step.done ? step.value.bound : step.value);
+        yield standing();
+        if (step.done) break;
+      }
+      solved = bound === enough;
     }
     for (let strays = 0; bound < stocksIn(rest); strays++) {
-      const search = dive({ job, counts: left, program, columns, target: bound }, new Map(), strays);
+      // Every other dive asks for one stock less than the best plan, for when the bound itself cannot be reached.
+      const target = strays % 2 === 0 ? bound : stocksIn(rest) - 1;
+      const search = dive({ job, counts: left, program, columns, target }, new Map(), strays);
       for (let step = search.next(); ; step = search.next()) {
         if (step.done && step.value) rest = trimmed(step.value, left);
         yield standing();
