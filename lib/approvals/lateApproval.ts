@@ -1,14 +1,13 @@
 import { dayNumber, plainDate } from "#lib/calendar/days";
 import type { WallMinute } from "#lib/calendar/plainDate";
 import { addWorkingDays } from "#lib/calendar/workingDays";
-import type { Plan } from "#lib/levelling/problem";
 import { openDays } from "#lib/planning/answers";
 import { type PlanOptions, planStaging } from "#lib/planning/planStaging";
 import type { StagingPlan } from "#lib/planning/stagingPlan";
 import { failed, ok, type Result } from "#lib/result";
 import type { Staging } from "#lib/staging/staging";
 import { readyFor } from "./readyFor";
-import { nodesAfter, nodesBefore, waitingOn } from "./waitingOn";
+import { waitingOn } from "./waitingOn";
 
 /** What a later answer moves. The second plan stays as close to the first as it can. */
 export interface LateApproval {
@@ -46,11 +45,10 @@ export const lateApproval = async (
   options: PlanOptions,
 ): Promise<Result<LateApproval, string>> => {
   const before = await planStaging(staging, options);
-  const asked = before.approvals.find(({ code }) => code === approval);
-  if (!asked) return failed(`Nothing waits for an approval "${approval}".`);
+  if (!before.approvals.some(({ code }) => code === approval)) return failed(`Nothing waits for an approval "${approval}".`);
   const after = await planStaging(withLaterAnswer(staging, approval, workingDaysLater), {
     ...options,
-    current: withoutPlaces(before, asked.node),
+    current: before.answer.plan,
   });
   const [from, to] = [finishes(before), finishes(after)];
   const { garments = [], otherWork = [] } = waitingOn(before).find((one) => one.approval === approval) ?? {};
@@ -71,13 +69,6 @@ export const lateApproval = async (
   });
   const dress = { dressBefore: readyFor(before, "dress rehearsal"), dressAfter: readyFor(after, "dress rehearsal") };
   return ok({ approval, workingDaysLater, moved, ...dress, before, after });
-};
-
-/** A plan in which an approval, what is to be looked at, and all that waits for it must find a new place. */
-const withoutPlaces = ({ problem, answer: { plan } }: StagingPlan, approval: number): Plan => {
-  const free = new Set([...nodesBefore(problem, approval), approval, ...nodesAfter(problem, approval)]);
-  const visits = plan.visits.filter(({ fittings }) => !fittings.some((node) => free.has(node)));
-  return { ...plan, visits, placed: plan.placed.map((placed, node) => (free.has(node) ? null : placed)) };
 };
 
 /** The same staging with an approval given some working days later: it is looked at for longer, and a promised day moves. */

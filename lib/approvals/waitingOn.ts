@@ -38,25 +38,10 @@ export const waitingOn = (plan: Planned): Waiting[] =>
     return { approval: code, title, by, answer, garments: numbers, otherWork, minutes };
   });
 
-type Precedences = Pick<LevellingProblem, "precedences">;
-
 /** Nodes that come after one, over however many between, in node order. */
-export const nodesAfter = ({ precedences }: Precedences, node: number): number[] =>
-  reached(
-    node,
-    precedences.map(({ before, after }) => [before, after]),
-  );
-
-/** Nodes that must come before one. */
-export const nodesBefore = ({ precedences }: Precedences, node: number): number[] =>
-  reached(
-    node,
-    precedences.map(({ before, after }) => [after, before]),
-  );
-
-const reached = (from: number, links: readonly (readonly [number, number])[]): number[] => {
+const nodesAfter = ({ precedences }: LevellingProblem, from: number): number[] => {
   const next = new Map<number, number[]>();
-  for (const [one, other] of links) next.set(one, [...(next.get(one) ?? []), other]);
+  for (const { before, after } of precedences) next.set(before, [...(next.get(before) ?? []), after]);
   const seen = new Set<number>();
   const open = [from];
   for (const node of open)
