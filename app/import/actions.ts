@@ -7,10 +7,10 @@ import { keptConstructions } from "#prisma/stagings/constructions";
 import { loadStaging } from "#prisma/stagings/load";
 import { loadRevision } from "#prisma/stagings/revision";
 import { saveStaging } from "#prisma/stagings/save";
+import { trySaving } from "#prisma/stagings/trySaving";
 import { productionHref } from "../_data/address";
 import { memberAction } from "../_gate/action";
 import { done, faulty, refused, shown } from "../_gate/outcome";
-import { keysInOrder } from "./keysInOrder";
 import { withConstructions } from "./library";
 import { pack, unpack } from "./pack";
 import type { Preview } from "./preview";
@@ -32,7 +32,9 @@ export const lookAtFiles = memberAction({
     if (!read.ok) return faulty(MENDED, read.error);
     const { production } = read.value;
     const before = await loadStaging(member.company, production.code);
-    const changes = compareStagings(before && keysInOrder(before.staging), keysInOrder(read.value));
+    const would = await trySaving(member.company, read.value);
+    if (!would.ok) return faulty(MENDED, would.error);
+    const changes = before ? compareStagings(before.staging, would.value) : compareStagings(null, read.value);
     const preview: Preview = {
       code: production.code,
       title: production.title,

@@ -18,10 +18,11 @@ export interface LoadedStaging {
 
 /** A production with its workroom and the company's registers, all as of one moment; null when the company has none of that code. */
 export function loadStaging(company: AuthorizedCompany, productionCode: string): Promise<LoadedStaging | null> {
-  return database().$transaction((tx) => loadIn(tx, company, productionCode), { isolationLevel: "RepeatableRead", timeout: 30_000 });
+  return database().$transaction((tx) => loadStagingIn(tx, company, productionCode), { isolationLevel: "RepeatableRead", timeout: 30_000 });
 }
 
-async function loadIn(tx: Transaction, companyId: string, code: string): Promise<LoadedStaging | null> {
+/** The same inside a transaction that does more. */
+export async function loadStagingIn(tx: Transaction, companyId: string, code: string): Promise<LoadedStaging | null> {
   const row = await tx.production.findUnique({ where: { companyId_code: { companyId, code } }, include: { workroom: true } });
   if (!row) return null;
   const production: Production = {

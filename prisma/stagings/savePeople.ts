@@ -72,7 +72,7 @@ async function saveSheets({ tx, companyId, sole }: Saving, staging: Staging, ids
   await insertRows(tx, "MeasurementValue", values);
 }
 
-/** The calls of a performer (or of everybody) that the staging calls replace those there were. */
+/** The days of a performer (or of everybody) that the staging names become as it says; other days keep their calls. */
 async function saveCalls({ tx, companyId, sole }: Saving, staging: Staging, ids: PeopleIds): Promise<void> {
   const calls = staging.calls.map((call, position) => ({
     companyId,
@@ -83,8 +83,12 @@ async function saveCalls({ tx, companyId, sole }: Saving, staging: Staging, ids:
     kind: call.kind,
     position,
   }));
-  const performerIds = calls.flatMap((call) => call.performerId ?? []);
-  const everybody = calls.some((call) => call.performerId === null) ? [{ performerId: null }] : [];
-  await tx.call.deleteMany({ where: { companyId, ...(sole ? {} : { OR: [{ performerId: { in: performerIds } }, ...everybody] }) } });
+  if (sole) await tx.call.deleteMany({ where: { companyId } });
+  else {
+    const named = JSON.stringify(calls.map(({ performerId, date }) => ({ performer: performerId, day: date })));
+    await tx.$executeRaw`
+      delete from call using (select distinct performer, day from jsonb_to_recordset(${named}::jsonb) as listed (performer uuid, day date)) named
+      where company_id = ${companyId}::uuid and date = day and performer_id is not distinct from performer`;
+  }
   await insertRows(tx, "Call", calls);
 }

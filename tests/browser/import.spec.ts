@@ -45,6 +45,12 @@ test("faults are shown all at once and nothing is written; mended files are prev
   await expect(page.getByRole("button", { name: /^Keep/ })).toHaveCount(0);
   expect((await page.request.get("/productions/second-winter")).status()).toBe(404);
 
+  const tutu = await readFile("seed/constructions/classical-tutu.json", "utf8");
+  const edited = { name: "classical-tutu.json", mimeType: "application/json", buffer: Buffer.from(tutu.replace("12,", "11,")) };
+  await page.getByLabel("Files of one production").setInputFiles([...(await files()), edited]);
+  await page.getByRole("button", { name: "Look at them" }).click();
+  await expect(faults).toHaveText([/Version 1 of classical-tutu is kept already, with other content/]);
+
   await page.getByLabel("Files of one production").setInputFiles(await files());
   await page.getByRole("button", { name: "Look at them" }).click();
   await expect(page.getByRole("heading", { name: "Second Winter (second-winter) is new" })).toBeVisible();

@@ -6,6 +6,7 @@ import { database } from "#prisma/client";
 import { listProductions } from "#prisma/stagings/list";
 import { loadStaging } from "#prisma/stagings/load";
 import { saveStaging } from "#prisma/stagings/save";
+import { trySaving } from "#prisma/stagings/trySaving";
 import { anyStaging } from "./support/anyStaging";
 import { newCompany, newSupervisor } from "./support/company";
 import { serveDatabase } from "./support/serve";
@@ -129,6 +130,48 @@ describe("a staging", () => {
     expect(after?.staging.absences).toEqual(sampleStaging.absences);
     expect(after?.inputRevision).toBe((before?.inputRevision ?? 0) + 1);
     expect((await listProductions(company)).map((production) => production.code).sort()).toEqual(["reedmere", "second"]);
+  });
+
+  it("gives the whole of the days it calls a performer for, and leaves every other day of the company as it is", async () => {
+    const house = await newCompany("called");
+    const callsOf = async (code: string) =>
+      (await loadStaging(house, code))?.staging.calls
+        .map(({ performer, date, from, kind }) => `${performer} ${date} ${from} ${kind}`)
+        .sort();
+    const [everybody, ost] = sampleStaging.calls;
+    await saveStaging(house, null, sampleStaging);
+    const before = await callsOf("reedmere");
+    const later = "2027-06-01" as typeof ost.date;
+    const second = { ...sampleStaging, production: { ...sampleStaging.production, code: "second" } };
+
+    await saveStaging(house, null, { ...second, calls: [{ ...ost, date: later }] });
+    expect(await callsOf("reedmere")).toEqual([...(before ?? []), `ost ${later} 570 span`].sort());
+
+    const moved = {
+      ...second,
+      calls: [
+        { ...ost, date: later },
+        { ...ost, from: 600 },
+      ],
+    };
+    for (const _ of [1, 2]) await saveStaging(house, null, moved);
+    expect(await callsOf("reedmere")).toEqual([`null ${everybody.date} 600 class`, `ost ${ost.date} 600 span`, `ost ${later} 570 span`]);
+    expect(await callsOf("second")).toEqual(await callsOf("reedmere"));
+  });
+
+  it("tried is what it would be when saved, and leaves everything as it was", async () => {
+    const house = await newCompany("tried");
+    await saveStaging(house, null, sampleStaging);
+    const second = { ...smaller, production: { ...smaller.production, code: "second" } };
+    const before = await loadStaging(house, "reedmere");
+    const would = await trySaving(house, second);
+    expect(await loadStaging(house, "second")).toBeNull();
+    expect(await loadStaging(house, "reedmere")).toEqual(before);
+    await saveStaging(house, null, second);
+    expect(would).toEqual({ ok: true, value: (await loadStaging(house, "second"))?.staging });
+    const [skirt] = sampleStaging.constructions;
+    const refused = await trySaving(house, { ...second, constructions: [{ ...skirt, source: "something else" }] });
+    expect(refused).toMatchObject({ ok: false, error: [{ column: "version" }] });
   });
 
   it("saved by two people at once is as one of them saved it", async () => {
