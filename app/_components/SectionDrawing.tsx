@@ -19,7 +19,7 @@ export const SectionDrawing = ({ work, staging }: Props) => {
   if (!drawing) return null;
   const { width, height, words } = drawing;
   return (
-    <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} role="img" aria-label={words.sentence}>
+    <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} className={styles.drawing} role="img" aria-label={words.sentence}>
       <Body drawing={drawing} />
       {drawing.layers.map((layer) => (
         <path key={layer.layer} d={through(layer.leader)} className={styles.thin} strokeWidth=".9" strokeDasharray="2 3" />

@@ -6,6 +6,7 @@ import { productionHref } from "../../../_data/address";
 import { plural } from "../../../_data/plural";
 import { requireProduction } from "../../../_data/requireProduction";
 import { may } from "../../../_gate/may";
+import { Covered } from "./Covered";
 import { PrintPress } from "./PrintPress";
 import { Supplier } from "./Supplier";
 import { Unoffered } from "./Unoffered";
@@ -30,7 +31,7 @@ const Purchase = async ({ params }: Props) => {
         <NotLevelled code={production.code} canLevel={may(member.role, "level")} />
       </ProductionFrame>
     );
-  const { lines, total, unoffered } = plan.purchase;
+  const { lines, total, unoffered, covered } = plan.purchase;
   const suppliers = [...new Set(lines.map((line) => line.supplier))];
   const overdue = lines.filter((line) => line.orderBy !== null && line.orderBy < today).length;
   return (
@@ -57,6 +58,7 @@ const Purchase = async ({ params }: Props) => {
       {suppliers.map((supplier) => (
         <Supplier key={supplier} supplier={supplier} lines={lines.filter((line) => line.supplier === supplier)} plan={plan} today={today} />
       ))}
+      <Covered plan={plan} covered={covered} />
       <Unoffered plan={plan} unoffered={unoffered} />
     </ProductionFrame>
   );

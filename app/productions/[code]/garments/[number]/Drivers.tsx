@@ -1,11 +1,15 @@
 import type { DriverValue, GarmentWork } from "#lib/breakdown/work";
 import type { Production } from "#lib/staging/staging";
-import { showLength } from "#lib/units/showLength";
+import { LENGTH_PER_YARD } from "#lib/units/quantities";
 import { OpenedLine } from "../../../../_components/OpenedLine";
 import { capital } from "../../../../_data/plural";
+import { showQuantity } from "../../../../_data/quantity";
+
+/** Longer than this a length is said in yards or metres. */
+const LONG = 3 * LENGTH_PER_YARD;
 
 const value = (driver: DriverValue, production: Production): string => {
-  if (driver.unit === "length") return showLength(driver.value, production.lengths);
+  if (driver.unit === "length") return showQuantity(driver.value, "length", production.lengths, driver.value <= LONG);
   return driver.value.toLocaleString("en-GB", { maximumFractionDigits: 2 });
 };
 

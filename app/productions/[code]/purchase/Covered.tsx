@@ -1,0 +1,49 @@
+import type { StagingPlan } from "#lib/planning/stagingPlan";
+import type { PurchaseList } from "#lib/purchasing/purchase";
+import { Woven } from "../../../_components/Woven";
+import { garmentHref } from "../../../_data/address";
+import { showQuantity } from "../../../_data/quantity";
+
+/** What the shelf meets whole: nothing is bought for it, and the lots are spoken for. */
+export const Covered = ({ plan, covered }: { readonly plan: StagingPlan; readonly covered: PurchaseList["covered"] }) => {
+  const { code, lengths } = plan.staging.production;
+  return (
+    covered.length > 0 && (
+      <section className="part" aria-labelledby="covered">
+        <header>
+          <h2 id="covered">From the shelf</h2>
+        </header>
+        <table className="stack">
+          <thead>
+            <tr>
+              <th scope="col">Material</th>
+              <th scope="col" className="num">
+                Needed
+              </th>
+              <th scope="col">From</th>
+              <th scope="col">For</th>
+            </tr>
+          </thead>
+          <tbody>
+            {covered.map((need) => (
+              <tr key={`${need.material} ${need.oneLotSet}`}>
+                <th scope="row">{need.name}</th>
+                <td className="num fr">{showQuantity(need.gross, need.measure, lengths)}</td>
+                <td data-label="from">
+                  {need.fromShelf.map(({ lot, quantity }) => `lot ${lot}, ${showQuantity(quantity, need.measure, lengths)}`).join("; ")}
+                </td>
+                <td data-label="for">
+                  {[...new Set(need.reasons.map(({ garment }) => garment))].map((number) => (
+                    <span key={number}>
+                      <Woven number={number} href={garmentHref(code, number)} />{" "}
+                    </span>
+                  ))}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+    )
+  );
+};
