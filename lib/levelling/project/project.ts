@@ -1,10 +1,11 @@
 import { type Lanes, lanesFor } from "./lanes";
+import { tailsOf } from "./tails";
 
 /** One direction of time: what comes before each task, and how much work must follow its start. */
 export interface Side {
   readonly first: Int32Array;
   readonly before: Int32Array;
-  /** Longest chain from the start of the task to the end of the project, the task included. */
+  /** No less time than this lies between the start of the task and the end of the project. */
   readonly tail: Int32Array;
   /** The tasks so that each stands after all before it. */
   readonly order: Int32Array;
@@ -45,10 +46,11 @@ export function makeProject(
   if (lanes === null || tasks.some(({ amounts }) => amounts.some((amount, i) => amount > capacities[i]!))) return null;
   const count = tasks.length;
   const duration = Int32Array.from(tasks, (task) => task.duration);
-  const forward = sideOf(count, duration, links);
+  const amounts = capacities.map((_, i) => Int32Array.from(tasks, (task) => task.amounts[i]!));
+  const work = { duration, amounts, capacities };
+  const forward = sideOf(work, links);
   const backward = sideOf(
-    count,
-    duration,
+    work,
     links.map(({ before, after }) => ({ before: after, after: before })),
   );
   if (forward === null || backward === null) return null;
@@ -60,12 +62,16 @@ export function makeProject(
     guard: lanes.guard,
     horizon: duration.reduce((sum, each) => sum + each, 0),
     sides: [forward, backward],
-    amounts: capacities.map((_, i) => Int32Array.from(tasks, ({ amounts }) => amounts[i]!)),
+    amounts,
     capacities,
   };
 }
 
-function sideOf(count: number, duration: Int32Array, links: readonly { readonly before: number; readonly after: number }[]): Side | null {
+function sideOf(
+  work: Pick<Project, "duration" | "amounts" | "capacities">,
+  links: readonly { readonly before: number; readonly after: number }[],
+): Side | null {
+  const count = work.duration.length;
   const before: number[][] = Array.from({ length: count }, () => []);
   const after: number[][] = Array.from({ length: count }, () => []);
   for (const link of links) {
@@ -78,13 +84,9 @@ function sideOf(count: number, duration: Int32Array, links: readonly { readonly 
     for (const next of after[task]!) if (--missing[next]! === 0) order.push(next);
   }
   if (order.length < count) return null;
-  const tail = new Int32Array(count);
-  for (const task of order.toReversed()) {
-    tail[task] = duration[task]! + after[task]!.reduce((most, next) => Math.max(most, tail[next]!), 0);
-  }
   const first = new Int32Array(count + 1);
   before.forEach((list, task) => {
     first[task + 1] = first[task]! + list.length;
   });
-  return { first, before: Int32Array.from(before.flat()), tail, order: Int32Array.from(order) };
+  return { first, before: Int32Array.from(before.flat()), tail: tailsOf(order, after, work), order: Int32Array.from(order) };
 }

@@ -13,6 +13,7 @@ export function solve(
 ): BenchResult {
   const { problem } = instance;
   const began = performance.now();
+  const cpuBegan = process.cpuUsage();
   const until = budget.seconds === undefined ? Number.POSITIVE_INFINITY : began + 1000 * budget.seconds;
   const schedules = budget.schedules ?? (budget.seconds === undefined ? 1000 : undefined);
   const answer = level(problem, {
@@ -22,6 +23,7 @@ export function solve(
     ...(schedules === undefined ? {} : { schedules }),
   });
   const seconds = (performance.now() - began) / 1000;
+  const cpu = process.cpuUsage(cpuBegan);
   const objective = answer.measures.weightedLateness;
   const starts = answer.plan.placed.map((placement) => placement?.start ?? -1);
   const workers = answer.plan.placed.map((placement) => (placement?.makers ?? []).map(({ maker, skill }) => [maker, skill]));
@@ -31,6 +33,7 @@ export function solve(
     bound: answer.bounds.weightedLateness,
     schedules: answer.schedules,
     seconds,
+    cpuSeconds: (cpu.user + cpu.system) / 1e6,
     illegal: checkPlan(problem, answer.plan).length > 0 || answer.plan.unplaced.length > 0,
     line: { id: instance.id, objective, starts, ...(instance.kind === "multi-skill" ? { workers } : {}) },
   };

@@ -6,6 +6,8 @@ export interface BenchResult {
   readonly bound: number;
   readonly schedules: number;
   readonly seconds: number;
+  /** Of the processor: what the same work takes on a machine that does nothing else. */
+  readonly cpuSeconds: number;
   readonly illegal: boolean;
   readonly line: object;
 }
@@ -15,6 +17,7 @@ export interface BenchSummary {
   readonly schedules: number;
   readonly seconds: number;
   readonly schedulesPerSecond: number;
+  readonly schedulesPerCpuSecond: number;
   /** Percent over the critical path; null where the set has none. */
   readonly meanDeviationCriticalPath: number | null;
   /** Percent over the best known (over 1 where that is 0). */
@@ -28,6 +31,7 @@ export interface BenchSummary {
 export function summary(results: readonly BenchResult[]): BenchSummary {
   const schedules = results.reduce((sum, result) => sum + result.schedules, 0);
   const seconds = results.reduce((sum, result) => sum + result.seconds, 0);
+  const cpuSeconds = results.reduce((sum, result) => sum + result.cpuSeconds, 0);
   const over = (objective: number, base: number): number => (100 * (objective - base)) / Math.max(1, base);
   const withPath = results.filter(({ instance }) => instance.criticalPath !== null);
   return {
@@ -35,6 +39,7 @@ export function summary(results: readonly BenchResult[]): BenchSummary {
     schedules,
     seconds: rounded(seconds),
     schedulesPerSecond: Math.round(schedules / seconds),
+    schedulesPerCpuSecond: Math.round(schedules / cpuSeconds),
     meanDeviationCriticalPath:
       withPath.length === 0 ? null : mean(withPath.map(({ objective, instance }) => over(objective, instance.criticalPath!))),
     meanDeviationBest: mean(results.map(({ objective, instance }) => over(objective, instance.best))),
