@@ -4,6 +4,10 @@ import { ActionForm } from "./ActionForm";
 import { Mark } from "./Mark";
 import { Rail, type Room } from "./Rail";
 
+/** Said on every printed sheet, where the browser can; the foot says it once for those that cannot. */
+const footOfEachSheet = (said: string): string =>
+  `@page { @bottom-left { content: "${said.replaceAll(/[^\p{L}\p{N} .,]/gu, (sign) => `\\${sign.codePointAt(0)?.toString(16)} `)}"; font: 9pt sans-serif } }`;
+
 /** The page around a room: skip link, mast, the rail with its rooms, the tape when there is one, the sheet, and the foot that is only printed. */
 export const Frame = ({
   member,
@@ -52,6 +56,7 @@ export const Frame = ({
         </section>
       )}
     </header>
+    <style>{footOfEachSheet(`${heading.title}. Printed ${printed}.`)}</style>
     <main id="room" className="page" tabIndex={-1}>
       {children}
       <p className="foot-print only-print">

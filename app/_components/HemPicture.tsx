@@ -27,7 +27,7 @@ export const HemPicture = ({ plan }: { readonly plan: Pick<StagingPlan, "load" |
   const height = chalk + picture.hang + 24;
   return (
     <svg
-      className={styles.picture}
+      className={`${styles.picture} across`}
       viewBox={`-14 0 ${picture.width + 28} ${height}`}
       width={picture.width + 28}
       height={height}

@@ -44,7 +44,7 @@ export const WorkroomTimeline = ({ plan, today, from = today, to }: Props) => {
   const lateKeys = new Set(lateNodes(plan).map((node) => plan.nodes[node]!.key));
   return (
     <svg
-      className={styles.picture}
+      className={`${styles.picture} across`}
       viewBox={`0 ${-raised} ${FRAME.left + width} ${bottom + 8 + raised}`}
       width={FRAME.left + width}
       height={bottom + 8 + raised}

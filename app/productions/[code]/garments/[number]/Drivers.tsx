@@ -17,7 +17,9 @@ const value = (driver: DriverValue, production: Production): string => {
 export const Drivers = ({ work, production }: { readonly work: GarmentWork; readonly production: Production }) => (
   <section aria-labelledby="drivers">
     <h2 id="drivers">How it is made</h2>
-    <p className="cap">What its hours and its cloth are counted from. Open a line for the arithmetic.</p>
+    <p className="cap">
+      What its hours and its cloth are counted from. <span className="no-print">Open a line for the arithmetic.</span>
+    </p>
     <table>
       <thead>
         <tr>
