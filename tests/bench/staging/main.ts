@@ -39,10 +39,11 @@ const { values } = parseArgs({
     help: { type: "boolean", default: false },
   },
 });
-const unreadable = (Object.keys(WHOLE) as (keyof typeof WHOLE)[]).filter((name) => !/^[1-9]\d{0,5}$/.test(values[name]));
-if (values.help || unreadable.length > 0) {
-  process.stderr.write(unreadable.length > 0 ? `--${unreadable[0]} takes a whole number, 1 or more.\n` : `${HELP}\n`);
-  process.exit(unreadable.length > 0 ? 2 : 0);
+const given = Object.entries({ ...values, weeks: values.weeks ?? "1" }).filter(([name]) => name in WHOLE || name === "weeks");
+const unreadable = given.find(([, value]) => !/^[1-9]\d{0,5}$/.test(String(value)))?.[0];
+if (values.help || unreadable) {
+  process.stderr.write(unreadable ? `--${unreadable} takes a whole number, 1 or more.\n` : `${HELP}\n`);
+  process.exit(unreadable ? 2 : 0);
 }
 
 const order = {
