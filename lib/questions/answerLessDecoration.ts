@@ -15,7 +15,7 @@ export const answerLessDecoration = async (asked: Asked, options: Options): Prom
       .map((code) => code.trim()) ?? SECOND_PASS;
   const data = await lessDecoration(asked, options.text("piece"), dropped);
   const money = moneyOf(plan);
-  const { skills } = words(plan.staging.production.words);
+  const { skills, trade } = words(plan.staging.production.words);
   const { before, after } = data;
   const name = new Map(plan.staging.pieces.map((piece) => [piece.code, piece.name]));
   const change = (amount: number) => (amount < 0 ? `${money(-amount)} more` : money(amount));
@@ -24,7 +24,7 @@ export const answerLessDecoration = async (asked: Asked, options: Options): Prom
       data.pieces.length === 0
         ? [`Nothing: no piece that is made has any of ${dropped.join(", ")}.`]
         : [
-            `${showHours(sum(data.skills.map(({ saves }) => saves)))} of work, ${change(data.labour)} of labour and ${change(data.materials)} of materials.`,
+            `${showHours(sum(data.skills.map(({ saves }) => saves)))} of work, ${change(data.labour)} of ${trade.labour} and ${change(data.materials)} of materials.`,
             `Everything is done by ${showWall(after.finish)} (${showWall(before.finish)} with it), with ${counted(after.late, "garment")} late (${before.late} with it).`,
           ],
     tables: [

@@ -21,7 +21,7 @@ export const answerMoreCostumes = async (asked: Asked, options: Options): Promis
     return { says: ["The workroom makes nothing yet: there is no piece to add more of."], tables: [], reasons: [], data: null };
   const data = await moreCostumes(asked, { like, count: options.whole("count") ?? SIX, due: options.text("due") });
   const money = moneyOf(plan);
-  const { skills } = words(staging.production.words);
+  const { skills, trade } = words(staging.production.words);
   const piece = staging.pieces.find(({ code }) => code === like)!;
   return {
     says: [...verdict(data, staging.milestones), ...gives(data, staging.milestones)],
@@ -53,7 +53,7 @@ export const answerMoreCostumes = async (asked: Asked, options: Options): Promis
     reasons: [
       `By re-planning: ${counted(data.addition.count, "costume")} of a design of their own, made like ${piece.name} (${like}), for those who wear that, ` +
         `due ${showWall(data.due)}, planned with everything else in as many rounds as the plan (${plan.answer.rounds}).`,
-      `Labour ${money(data.labour)} and materials ${money(data.materials)} more. The new design takes its own pattern, and a prototype where the set it is like has one.`,
+      `${money(data.labour)} more of ${trade.labour} and ${money(data.materials)} of materials. The new design takes its own pattern, and a prototype where the set it is like has one.`,
       data.fits
         ? "Nothing is later than without them, and nothing more is without a place."
         : "Fewer were tried one by one, each with a plan of its own; another search may find room for one more.",

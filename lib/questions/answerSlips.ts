@@ -7,14 +7,14 @@ import { counted, listed } from "./told";
 
 const WORDS: Readonly<Record<Slip["effect"], string>> = {
   moves: "moves it",
-  "not tried": "moves it if the plan is kept",
+  "not looked at": "not looked at",
   "by re-planning": "only another plan absorbs it",
   absorbed: "absorbed",
 };
-/** Garments for which another plan is looked for. */
-const TRIES = 12;
+/** So many pressing garments are enough for one answer. */
+const TRIES = 6;
 
-const ORDER: readonly Slip["effect"][] = ["moves", "not tried", "by re-planning", "absorbed"];
+const ORDER: readonly Slip["effect"][] = ["moves", "by re-planning", "not looked at", "absorbed"];
 
 export const answerSlips = ({ plan, relevel }: Asked, options: Options): Answer => {
   const days = options.whole("days") ?? 1;
@@ -22,16 +22,16 @@ export const answerSlips = ({ plan, relevel }: Asked, options: Options): Answer 
   const data = [...slips(plan, relevel, days, tries)].sort((a, b) => ORDER.indexOf(a.effect) - ORDER.indexOf(b.effect));
   const name = new Map(plan.garments.map((garment) => [garment.number, garment.name]));
   const named = (effect: Slip["effect"]) => data.filter((one) => one.effect === effect).map(({ garment }) => garment);
-  const [moving, untried, replanned] = [named("moves"), named("not tried"), named("by re-planning")];
+  const [moving, unlooked, replanned] = [named("moves"), named("not looked at"), named("by re-planning")];
   const before = plan.summary.lateGarments;
   const by = counted(days, "working day");
   return {
     says: [
-      moving.length + untried.length === 0
-        ? `None: any one garment may slip by ${by}.`
-        : `If it slips by ${by}, the date moves: ${listed([...moving, ...untried], 12)}.`,
+      moving.length === 0
+        ? `None${unlooked.length > 0 ? " of those looked at" : ""}: any one of them may slip by ${by}.`
+        : `If it slips by ${by}, the date moves: ${listed(moving, 12)}.`,
       ...(replanned.length > 0 ? [`Only with a new plan may these slip: ${listed(replanned, 12)}.`] : []),
-      ...(untried.length > 0 ? [`For ${listed(untried, 12)} no other plan was looked for: it moves when this one is kept.`] : []),
+      ...(unlooked.length > 0 ? [`Not looked at, being further from their dates: ${listed(unlooked, 12)}.`] : []),
       ...(before > 0
         ? [`${counted(before, "garment is", "garments are")} late in the plan already; moving the date means making it worse.`]
         : []),
@@ -58,7 +58,7 @@ export const answerSlips = ({ plan, relevel }: Asked, options: Options): Answer 
         "slips as one); everything else stays where it is if it can.",
       `Where that makes more late, the production is levelled again in ${counted(plan.answer.rounds, "round")}: "moves it" means that no plan without it was ` +
         "found then; (proved) that there is none. " +
-        `So much is tried for ${counted(tries, "garment")} at most, those nearest their dates first (--tries).`,
+        `Those nearest their dates are looked at first, until ${counted(tries, "garment needs", "garments need")} that (--tries).`,
       "Late then is by the clock, nights and closed days counted.",
     ],
     data,

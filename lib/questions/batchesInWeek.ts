@@ -69,7 +69,7 @@ const waitsOn = ({ problem }: StagingPlan, node: number, earlier: number): boole
 
 export const answerBatchesInWeek = ({ plan, today }: Asked, options: Options): Answer => {
   const data = batchesInWeek(plan, today, options.day("week") ?? today);
-  const { skills } = words(plan.staging.production.words);
+  const { skills, trade } = words(plan.staging.production.words);
   const saved = sum(data.found.map(({ saves }) => saves));
   const span = `from ${showDay(data.week.from)} until ${showDay(data.week.to)}`;
   return {
@@ -98,7 +98,7 @@ export const answerBatchesInWeek = ({ plan, today }: Asked, options: Options): A
     reasons: [
       "Counted: tasks that the plan begins in that week, of an operation that may be batched, with the same skill and machine, on more than one " +
         "line of the piece list, none of which waits for another. Garments of one set are batched in the plan already.",
-      "One batch takes the longest set-up once; what differs between the designs (colour of thread, cloth) can make the saving smaller.",
+      `One batch takes the longest set-up once; what differs between the designs (${trade.colour} of thread, cloth) can make the saving smaller.`,
     ],
     data,
   };

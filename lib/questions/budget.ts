@@ -2,6 +2,7 @@ import { makerCosts } from "#lib/planning/labourCost";
 import type { StagingPlan } from "#lib/planning/stagingPlan";
 import { showHours } from "#lib/units/hours";
 import type { MinorUnits, Minutes } from "#lib/units/quantities";
+import { words } from "#lib/words/words";
 import type { Answer, Asked } from "./answer";
 import { counted, moneyOf, sum } from "./told";
 
@@ -53,11 +54,12 @@ export const budgetAtCompletion = ({ staging, garments, problem, answer, purchas
 export const answerBudget = ({ plan }: Asked): Answer => {
   const data = budgetAtCompletion(plan);
   const money = moneyOf(plan);
+  const { trade } = words(plan.staging.production.words);
   const name = new Map(plan.staging.makers.map((maker) => [maker.code, maker.name]));
   const { left } = data;
   return {
     says: [
-      `${money(data.total)} at completion: labour ${money(data.labour)}, materials ${money(data.materials)}, bought or hired garments ${money(data.garments)}.`,
+      `${money(data.total)} at completion: ${trade.labour} ${money(data.labour)}, materials ${money(data.materials)}, bought or ${trade.hired} garments ${money(data.garments)}.`,
       data.over === null
         ? "No budget is set (production.csv), so there is nothing to be over."
         : data.over > 0
@@ -70,7 +72,7 @@ export const answerBudget = ({ plan }: Asked): Answer => {
     ],
     tables: [
       {
-        title: "Labour by maker",
+        title: `By maker: ${trade.labour}`,
         headings: ["maker", "hours", "overtime", "cost"],
         rows: data.makers.map((one) => [
           name.get(one.maker) ?? one.maker,
@@ -86,8 +88,8 @@ export const answerBudget = ({ plan }: Asked): Answer => {
       },
     ],
     reasons: [
-      "On estimates: likely hours as the plan places them. Labour is clock hours worked and fitted at each maker's rate, overtime at its own; hours paid but " +
-        "idle, or kept for the repertoire, are not in it.",
+      "On estimates: likely hours as the plan places them. Clock hours worked and fitted count at each maker's rate, overtime at its own; hours paid " +
+        "but idle, or kept for the repertoire, do not.",
       "Materials are whole packs of the purchase list; what lies on the shelf costs nothing here. Nothing worked or spent so far is known to it.",
     ],
     data,

@@ -3,6 +3,7 @@ import { showQuantity } from "#lib/materials/showQuantity";
 import type { StagingPlan } from "#lib/planning/stagingPlan";
 import type { Length, MinorUnits } from "#lib/units/quantities";
 import { showLength } from "#lib/units/showLength";
+import { words } from "#lib/words/words";
 import type { Answer, Asked } from "./answer";
 import { counted, listed, moneyOf, sum } from "./told";
 
@@ -79,7 +80,18 @@ export const answerNetToBuy = ({ plan }: Asked): Answer => {
     tables: [
       {
         title: "Net",
-        headings: ["net", "colour", "width", "needed", "spare", "from the shelf", "to buy", "packs", "garments", "arithmetic"],
+        headings: [
+          "net",
+          words(staging.production.words).trade.colour,
+          "width",
+          "needed",
+          "spare",
+          "from the shelf",
+          "to buy",
+          "packs",
+          "garments",
+          "arithmetic",
+        ],
         rows: data.map((one) => [
           one.name,
           one.colour,

@@ -43,7 +43,7 @@ export const QUESTIONS: readonly Question[] = [
   unanswered(2, "recast", both("If casting of the corps changes today, how many fittings and hours does that add, and to whom?")),
   asked(3, "slip", both("Which garment, if it slips one day, moves dress?"), answerSlips, [
     { name: "days", kind: "whole", meaning: "working days it slips (1)" },
-    { name: "tries", kind: "whole", meaning: "garments another plan is looked for, when this one does not absorb it (12)" },
+    { name: "tries", kind: "whole", meaning: "ends when so many garments have been found for which another plan is needed (6)" },
   ]),
   asked(
     4,

@@ -14,10 +14,10 @@ export interface Slip {
   readonly finish: WallMinute | null;
   readonly due: WallMinute;
   /**
-   * `absorbed`: everybody keeps to the plan and nothing more is late; `by re-planning`: only another plan absorbs it; `moves`: no such plan was
-   * found; `not tried`: it moves the date when the plan is kept, and no other was looked for.
+   * `absorbed`: everybody keeps to the plan where they can, and nothing more is late; `by re-planning`: only another plan absorbs it; `moves`: no
+   * such plan was found; `not looked at`: there were enough before it.
    */
-  readonly effect: "absorbed" | "by re-planning" | "moves" | "not tried";
+  readonly effect: "absorbed" | "by re-planning" | "moves" | "not looked at";
   /** Proved by the bound: no plan at all absorbs it. */
   readonly proved: boolean;
   /** Garments late in the best plan found after it; empty when it is absorbed. */
@@ -25,29 +25,33 @@ export interface Slip {
 }
 
 /**
- * Each garment with work slipped by so many working days, one at a time: all its tasks and fittings begin at least so much later than
- * planned, and the rest keeps its place where it can. Where that makes more late than was late before, the production is levelled again, for so many
- * garments at most, those nearest their dates first.
+ * Each garment with work slipped by so many working days, one at a time, those nearest their dates first: all its tasks and fittings begin
+ * at least so much later than planned, and the rest keeps its place where it can. Where that makes more late than was late before, the
+ * production is levelled again. Ends when so many garments have been found for which that was needed.
  */
 export const slips = (plan: StagingPlan, relevel: Asked["relevel"], days: number, tries: number): readonly Slip[] => {
   const slack = ({ finish, due }: { readonly finish: WallMinute | null; readonly due: WallMinute }) =>
     due - (finish ?? Number.POSITIVE_INFINITY);
   const states = plan.garmentStates.filter(({ garment }) => nodesOf(plan, garment).size > 0).sort((a, b) => slack(a) - slack(b));
   const isNoLater = ({ measures }: LevellingAnswer) => measures.weightedLateness <= plan.answer.measures.weightedLateness;
+  const pressing: string[] = [];
+  const unlooked = new Set<string>();
   // A plan that absorbs the slips of several garments at once absorbs that of each.
-  const pressing = (garments: readonly string[]): readonly string[] => {
-    if (garments.length === 0 || isNoLater(relevel(slipped(plan, garments, days), 0))) return [];
-    const middle = Math.ceil(garments.length / 2);
-    return garments.length === 1 ? garments : [...pressing(garments.slice(0, middle)), ...pressing(garments.slice(middle))];
+  const look = (garments: readonly string[]): void => {
+    if (pressing.length >= tries) for (const garment of garments) unlooked.add(garment);
+    else if (garments.length > 0 && !isNoLater(relevel(slipped(plan, garments, days), 0))) {
+      const middle = Math.ceil(garments.length / 2);
+      if (garments.length === 1) pressing.push(...garments);
+      else for (const half of [garments.slice(0, middle), garments.slice(middle)]) look(half);
+    }
   };
-  const pressed = pressing(states.map(({ garment }) => garment));
+  look(states.map(({ garment }) => garment));
   return states.map(({ garment, finish, due }): Slip => {
-    const place = pressed.indexOf(garment);
-    if (place < 0) return { garment, finish, due, effect: "absorbed", proved: false, late: [] };
-    const again = relevel(slipped(plan, [garment], days), place < tries ? null : 0);
-    const moved = place < tries ? "moves" : "not tried";
+    if (!pressing.includes(garment))
+      return { garment, finish, due, effect: unlooked.has(garment) ? "not looked at" : "absorbed", proved: false, late: [] };
+    const again = relevel(slipped(plan, [garment], days), null);
     const proved = again.bounds.weightedLateness > plan.answer.measures.weightedLateness;
-    return { garment, finish, due, effect: isNoLater(again) ? "by re-planning" : moved, proved, late: lateIn(plan, again) };
+    return { garment, finish, due, effect: isNoLater(again) ? "by re-planning" : "moves", proved, late: lateIn(plan, again) };
   });
 };
 

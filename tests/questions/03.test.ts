@@ -37,8 +37,8 @@ describe("3. Which garment, if it slips one day, moves dress?", () => {
     expect(await effects("2027-01-20", 2)).toEqual([["WL 001", "moves", true]]);
   });
 
-  it("is the unitard, when no other plan is looked for and this one is kept", async () => {
-    expect(await effects("2027-01-19", 1, 0)).toEqual([["WL 001", "not tried", true]]);
+  it("says so when it has not looked", async () => {
+    expect(await effects("2027-01-19", 1, 0)).toEqual([["WL 001", "not looked at", false]]);
   });
 
   /** Hazel's bodice is finished a month before the parade, so a day is nothing to it; the unitard still moves the date it is given. */
