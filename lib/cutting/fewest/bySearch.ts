@@ -1,5 +1,5 @@
 import type { CutJob, Cuts } from "./job";
-import { STOCK_WORTH, type Worthiest } from "./worthiest";
+import { STOCK_WORTH, type Worthiest } from "./worth";
 
 /** Cells a stock is divided into for the bounds, and of the table in all. */
 const FINEST = 4000;
@@ -11,7 +11,13 @@ const NODES = 1_000_000;
  * Depth first, the worthiest for their length first. What the rest of a stock can be worth is bounded by a table on a coarse grid with all
  * lengths rounded down; if the search grows too long, that bound stands for the most that any way is worth.
  */
-export const bySearch = (job: CutJob, counts: readonly number[], worth: readonly number[], places: readonly number[], limit: number): Worthiest => {
+export const bySearch = (
+  job: CutJob,
+  counts: readonly number[],
+  worth: readonly number[],
+  places: readonly number[],
+  limit: number,
+): Worthiest => {
   const { stock, lengths } = job;
   const order = [...places].sort((a, b) => worth[b]! * lengths[a]! - worth[a]! * lengths[b]! || a - b);
   const size = order.length;
@@ -48,7 +54,13 @@ export const bySearch = (job: CutJob, counts: readonly number[], worth: readonly
 };
 
 /** The most that the lengths from each place in the order on can be worth, in each number of cells. */
-const boundsOfRest = ({ stock, lengths }: CutJob, worth: readonly number[], order: readonly number[], copies: readonly number[], grid: number): Float64Array => {
+const boundsOfRest = (
+  { stock, lengths }: CutJob,
+  worth: readonly number[],
+  order: readonly number[],
+  copies: readonly number[],
+  grid: number,
+): Float64Array => {
   const width = grid + 1;
   const rest = new Float64Array((order.length + 1) * width);
   for (let at = order.length - 1; at >= 0; at--) {

@@ -1,8 +1,14 @@
 import type { CutJob } from "./job";
-import { STOCK_WORTH, type Worthiest } from "./worthiest";
+import { STOCK_WORTH, type Worthiest } from "./worth";
 
 /** Places from the shortest up: after each, the best way whose longest piece is no longer than that one. */
-export const byTable = (job: CutJob, counts: readonly number[], worth: readonly number[], places: readonly number[], limit: number): Worthiest => {
+export const byTable = (
+  job: CutJob,
+  counts: readonly number[],
+  worth: readonly number[],
+  places: readonly number[],
+  limit: number,
+): Worthiest => {
   const { stock, lengths } = job;
   const width = stock + 1;
   let best = new Float64Array(width);

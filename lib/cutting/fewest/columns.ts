@@ -1,6 +1,7 @@
 import type { CoverProgram, CoverSolution } from "./coverProgram";
 import type { CutJob, Cuts } from "./job";
-import { STOCK_WORTH, worthiest } from "./worthiest";
+import { STOCK_WORTH } from "./worth";
+import { worthiest } from "./worthiest";
 
 /** The ways to cut known so far, each once, in the order the programme holds them. */
 export class Columns {
@@ -22,7 +23,7 @@ export class Columns {
 }
 
 /** Where generation of columns stands: the solution, and stocks no plan can do without, the fixed ones included. */
-export interface Standing {
+export interface Generated {
   readonly solution: CoverSolution;
   readonly bound: number;
 }
@@ -39,7 +40,7 @@ export function* generate(
   program: CoverProgram,
   columns: Columns,
   { left, fixed, enough }: { readonly left: readonly number[]; readonly fixed: number; readonly enough: number },
-): Generator<number, Standing> {
+): Generator<number, Generated> {
   let bound = fixed;
   while (true) {
     const solution = program.solve();

@@ -1,6 +1,6 @@
 import { type Columns, generate } from "./columns";
-import type { CoverProgram } from "./coverProgram";
 import { completeWithin } from "./completeWithin";
+import type { CoverProgram } from "./coverProgram";
 import { bestFit } from "./fit";
 import type { CutJob, CutStocks } from "./job";
 

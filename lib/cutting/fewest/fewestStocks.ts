@@ -1,9 +1,10 @@
 import { stocksBound } from "../bound";
+import type { LengthPlan } from "./checkFewest";
 import { Columns, generate } from "./columns";
 import type { OpenProgram } from "./coverProgram";
 import { dive } from "./dive";
-import { bestFit, fillInTurn, gathered } from "./fit";
 import { fillFully } from "./fillFully";
+import { bestFit, fillInTurn, gathered } from "./fit";
 import type { CutJob, CutStocks } from "./job";
 import { stocksIn } from "./job";
 import { reduce } from "./reduce";
@@ -60,6 +61,16 @@ export function* fewestStocks(job: CutJob, open: OpenProgram): Generator<Standin
     program.dispose();
   }
 }
+
+/** A standing told in the lengths that were asked for. */
+export const lengthPlan = (job: CutJob, { plan, bound }: Standing): LengthPlan => ({
+  patterns: plan.map(({ cuts, times }) => ({
+    count: times,
+    cuts: cuts.map(([place, pieces]) => [job.lengths[place]! * job.unit, pieces] as const),
+  })),
+  bins: stocksIn(plan),
+  bound,
+});
 
 /** The plan without pieces beyond those asked for. */
 const trimmed = (plan: readonly CutStocks[], counts: readonly number[]): readonly CutStocks[] => {

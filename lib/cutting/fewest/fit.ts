@@ -1,4 +1,4 @@
-import type { CutJob, Cuts, CutStocks } from "./job";
+import type { CutJob, CutStocks, Cuts } from "./job";
 
 /** Best-fit decreasing by lengths: longest first, each into the fullest stock that has room for it. `counts` are those still to be cut. */
 export const bestFit = ({ stock, lengths }: CutJob, counts: readonly number[]): readonly CutStocks[] => {

@@ -29,7 +29,12 @@ export const jobOf = (stock: number, lengths: readonly number[], counts: readonl
   }
   const sorted = [...total].filter(([, count]) => count > 0).sort(([a], [b]) => b - a);
   const unit = sorted.reduce((common, [length]) => divisor(common, length), 0) || 1;
-  return { stock: Math.floor(stock / unit), lengths: sorted.map(([length]) => length / unit), counts: sorted.map(([, count]) => count), unit };
+  return {
+    stock: Math.floor(stock / unit),
+    lengths: sorted.map(([length]) => length / unit),
+    counts: sorted.map(([, count]) => count),
+    unit,
+  };
 };
 
 export const stocksIn = (plan: readonly CutStocks[]): number => plan.reduce((sum, { times }) => sum + times, 0);

@@ -28,7 +28,21 @@ export const reduce = ({ stock, lengths, counts }: CutJob): Reduced => {
         break;
       }
       left[partner]!--;
-      settled.push({ cuts: partner === place ? [[place, 2]] : partner < place ? [[partner, 1], [place, 1]] : [[place, 1], [partner, 1]], times: 1 });
+      settled.push({
+        cuts:
+          partner === place
+            ? [[place, 2]]
+            : partner < place
+              ? [
+                  [partner, 1],
+                  [place, 1],
+                ]
+              : [
+                  [place, 1],
+                  [partner, 1],
+                ],
+        times: 1,
+      });
     }
   }
   return { settled, left };

@@ -1,15 +1,7 @@
 import { bySearch } from "./bySearch";
 import { byTable } from "./byTable";
-import type { CutJob, Cuts } from "./job";
-
-/** Worths as whole numbers, so that sums are exact: one stock is worth this much. */
-export const STOCK_WORTH = 1e9;
-
-/** The worthiest ways to cut one stock: the most that any way is worth (never less than one stock is), and ways worth more than a stock. */
-export interface Worthiest {
-  readonly most: number;
-  readonly ways: readonly Cuts[];
-}
+import type { CutJob } from "./job";
+import type { Worthiest } from "./worth";
 
 /** Above this many cells a table costs more than a search. */
 const TABLE_LIMIT = 4_000_000;
@@ -20,5 +12,7 @@ const TABLE_LIMIT = 4_000_000;
  */
 export const worthiest = (job: CutJob, counts: readonly number[], worth: readonly number[], limit: number): Worthiest => {
   const places = worth.flatMap((value, place) => (value > 0 && counts[place]! > 0 ? [place] : []));
-  return places.length * (job.stock + 1) <= TABLE_LIMIT ? byTable(job, counts, worth, places, limit) : bySearch(job, counts, worth, places, limit);
+  return places.length * (job.stock + 1) <= TABLE_LIMIT
+    ? byTable(job, counts, worth, places, limit)
+    : bySearch(job, counts, worth, places, limit);
 };

@@ -14,7 +14,8 @@ export const checkStrip = (job: StripJob, placed: readonly Placed[], height: num
     const turned = lies.width === piece.height && lies.height === piece.width;
     if (!straight && !(turned && job.turned)) faults.push(`Piece ${at} lies as ${lies.width} x ${lies.height}.`);
     if (!Number.isSafeInteger(lies.x) || !Number.isSafeInteger(lies.y)) faults.push(`Piece ${at} lies between the units.`);
-    if (lies.x < 0 || lies.y < 0 || lies.x + lies.width > job.width || lies.y + lies.height > height) faults.push(`Piece ${at} lies off the roll.`);
+    if (lies.x < 0 || lies.y < 0 || lies.x + lies.width > job.width || lies.y + lies.height > height)
+      faults.push(`Piece ${at} lies off the roll.`);
   }
   const byStart = [...placed.entries()].sort(([, a], [, b]) => a.y - b.y);
   for (const [order, [at, a]] of byStart.entries())

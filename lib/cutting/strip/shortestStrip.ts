@@ -13,7 +13,8 @@ import { stripBound } from "./stripBound";
  */
 export function* shortestStrip(job: StripJob, seed: number): Generator<StripPlan, StripPlan> {
   const { pieces, width, turned } = job;
-  if (pieces.some((piece) => (turned ? Math.min(piece.width, piece.height) : piece.width) > width)) throw new RangeError("A piece is broader than the roll.");
+  if (pieces.some((piece) => (turned ? Math.min(piece.width, piece.height) : piece.width) > width))
+    throw new RangeError("A piece is broader than the roll.");
   const bound = stripBound(job);
   const straight: Sides = { across: Int32Array.from(pieces, (piece) => piece.width), up: Int32Array.from(pieces, (piece) => piece.height) };
   const sideways: Sides = { across: straight.up, up: straight.across };

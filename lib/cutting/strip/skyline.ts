@@ -18,7 +18,12 @@ export const emptyLie = (size: number): Lie => ({ across: new Int32Array(size), 
  * with the limit); a gap that takes none is filled up to its lower neighbour. After the scoring rule of Leung, Zhang & Sim 2011 ("A two-stage
  * intelligent search algorithm for the two-dimensional strip packing problem"; from memory). Returns the area of the pieces left out.
  */
-export const skyline = (sides: Sides, order: Int32Array, frame: { readonly width: number; readonly limit: number; readonly turned: boolean }, lie: Lie): number => {
+export const skyline = (
+  sides: Sides,
+  order: Int32Array,
+  frame: { readonly width: number; readonly limit: number; readonly turned: boolean },
+  lie: Lie,
+): number => {
   const { across, up } = sides;
   const { width, limit } = frame;
   const size = order.length;
@@ -61,7 +66,8 @@ export const skyline = (sides: Sides, order: Int32Array, frame: { readonly width
         if (wide <= room && high <= head0) {
           const meets = high === leftWall || high === rightWall;
           let score: number;
-          if (wide === room) score = high === leftWall && high === rightWall ? 9 : meets || high === head0 ? 8 : high > leftWall || high > rightWall ? 6 : 7;
+          if (wide === room)
+            score = high === leftWall && high === rightWall ? 9 : meets || high === head0 ? 8 : high > leftWall || high > rightWall ? 6 : 7;
           else score = meets ? 4 : high === head0 ? 3 : 0;
           if (score > best) {
             best = score;
