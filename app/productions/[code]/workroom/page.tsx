@@ -59,7 +59,7 @@ const Workroom = async ({ params, searchParams }: Props) => {
             <WorkroomTimeline plan={plan} today={view.today} from={window.from} to={window.to} />
           </Wide>
           <Unplaced plan={plan} />
-          <details className="part">
+          <details className="part upright">
             <summary className="small q">The same as a list</summary>
             <TaskList plan={plan} />
           </details>
