@@ -4,7 +4,7 @@ import { machinesFrom } from "./fit";
 import { interruption } from "./interrupt";
 import { startAt } from "./labour";
 import { joined, togetherAt } from "./placeCrew";
-import { within } from "./placeFitting";
+import { joining, within } from "./placeFitting";
 import type { Schedule } from "./schedule";
 
 /** Place a task at this minute with these makers, or not at all; "held": the start may lie outside working time. */
@@ -75,14 +75,19 @@ export function placeFittingExactly(
     schedule.appointments[fitter]!.isFree(start, end) &&
     schedule.rooms[room]!.conflict(start, end, 1) < 0;
   if (!can) return false;
+  for (const number of busy.ids) {
+    const visit = schedule.visits[number]!;
+    const gap = start >= visit.end ? start - visit.end : visit.start - end;
+    if (visit.fitter !== fitter || visit.room !== room || gap < 0 || gap >= Math.max(1, fitting.step)) continue;
+    const slot = joining(schedule, node, number, start, end, overtime);
+    if (slot === null) continue;
+    schedule.joinVisit(node, number, start, end, fitterSkill, overtime);
+    if (slot.interrupts !== null) schedule.prolong(slot.interrupts.node, slot.interrupts.end);
+    return true;
+  }
   const interrupts = interruption(schedule, fitter, start, end);
   if (interrupts === "blocked") return false;
-  const touching = busy.ids.find((number) => {
-    const visit = schedule.visits[number]!;
-    return visit.fitter === fitter && visit.room === room && (visit.end === start || visit.start === end);
-  });
-  if (touching !== undefined) schedule.joinVisit(node, touching, start, end, fitterSkill, overtime);
-  else schedule.openVisit(node, { performer, fitter, room, start, end }, fitterSkill, overtime);
+  schedule.openVisit(node, { performer, fitter, room, start, end }, fitterSkill, overtime);
   if (interrupts !== null) schedule.prolong(interrupts.node, interrupts.end);
   return true;
 }

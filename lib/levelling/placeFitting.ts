@@ -65,7 +65,15 @@ function joinedVisit(schedule: Schedule, node: number, from: number, overtime: b
   return best;
 }
 
-function joining(schedule: Schedule, node: number, number: number, start: number, end: number, overtime: boolean): FittingSlot | null {
+/** How a fitting would join a visit at this minute; null when it cannot. */
+export function joining(
+  schedule: Schedule,
+  node: number,
+  number: number,
+  start: number,
+  end: number,
+  overtime: boolean,
+): FittingSlot | null {
   const { compiled } = schedule;
   const fitting = compiled.fittings[node]!;
   const { room, fitter, ...visit } = schedule.visits[number]!;

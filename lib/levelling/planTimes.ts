@@ -1,5 +1,5 @@
 import type { Compiled } from "./compiled";
-import type { Plan } from "./problem";
+import type { Interval, Plan } from "./problem";
 
 /** What each maker does in a plan, in order of time. */
 export interface Engagement {
@@ -15,6 +15,8 @@ export interface Engagement {
 export class PlanTimes {
   readonly tasks: readonly Engagement[][];
   readonly visits: readonly Engagement[][];
+  /** Work at each machine, in order of its start. */
+  private readonly uses: readonly (readonly (Interval & { readonly count: number })[])[];
 
   constructor(
     readonly compiled: Compiled,
@@ -29,6 +31,7 @@ export class PlanTimes {
     for (const { fitter, start, end, performer, fittings } of plan.visits)
       visits[fitter]!.push({ start, end, node: fittings[0]!, performer });
     for (const list of [...tasks, ...visits]) list.sort((a, b) => a.start - b.start);
+    this.uses = usesOf(compiled, plan);
     this.tasks = tasks;
     this.visits = visits;
   }
@@ -43,20 +46,32 @@ export class PlanTimes {
       for (const { start: from, end: to } of this.compiled.problem.makers[maker]!.calendar) [from, to].forEach(add);
       for (const { start: from, end: to } of [...this.tasks[maker]!, ...this.visits[maker]!]) [from, to].forEach(add);
     }
-    if (machines.length > 0) {
-      for (const placement of this.plan.placed) if (placement !== null) [placement.start, placement.end].forEach(add);
-      for (const machine of machines)
-        for (const open of this.compiled.problem.machines[machine]!.calendar ?? []) [open.start, open.end].forEach(add);
+    for (const machine of machines) {
+      for (const use of this.uses[machine]!) [use.start, use.end].forEach(add);
+      for (const open of this.compiled.problem.machines[machine]!.calendar ?? []) [open.start, open.end].forEach(add);
     }
     return [...edges].sort((a, b) => a - b);
   }
 
   machineUse(machine: number, at: number): number {
-    return this.plan.placed.reduce((use, placement, node) => {
-      if (placement === null || placement.start > at || placement.end <= at) return use;
-      return use + (this.compiled.tasks[node]?.machines.reduce((sum, one) => (one.machine === machine ? sum + one.count : sum), 0) ?? 0);
-    }, 0);
+    let use = 0;
+    for (const { start, end, count } of this.uses[machine]!) {
+      if (start > at) break;
+      if (end > at) use += count;
+    }
+    return use;
   }
+}
+
+function usesOf({ problem, tasks }: Compiled, { placed }: Plan): (Interval & { count: number })[][] {
+  const uses: (Interval & { count: number })[][] = problem.machines.map(() => []);
+  placed.forEach((placement, node) => {
+    if (placement === null) return;
+    for (const { machine, count } of tasks[node]?.machines ?? [])
+      uses[machine]!.push({ start: placement.start, end: placement.end, count });
+  });
+  for (const list of uses) list.sort((a, b) => a.start - b.start);
+  return uses;
 }
 
 export const during = (engagements: readonly Engagement[], at: number): Engagement | undefined =>

@@ -5,6 +5,12 @@ import { placePins } from "./pins";
 import type { Choices } from "./placeNode";
 import { Schedule } from "./schedule";
 
+/** Why a pin is given up. */
+export const FIXED_TOO_SOON = {
+  reason: "no time left in the calendars",
+  detail: "It is fixed at a time before an earlier step can be done.",
+} as const;
+
 /**
  * Serial schedule generation (Kelley 1963): in order of the keys, among those whose predecessors are placed, each node goes
  * where it can start earliest, gaps included. Pins come first. A pin that an earlier step cannot meet is given up, and the
@@ -16,12 +22,7 @@ export function serial(compiled: Compiled, keys: Float64Array, choices: Choices,
     const schedule = new Schedule(compiled);
     placePins(schedule, dropped);
     prepare?.(schedule);
-    for (const node of dropped) {
-      schedule.unplaced[node] = {
-        reason: "no time left in the calendars",
-        detail: "It is fixed at a time before an earlier step can be done.",
-      };
-    }
+    for (const node of dropped) schedule.unplaced[node] = FIXED_TOO_SOON;
     const broken = fill(schedule, keys, choices);
     if (broken < 0) return schedule;
     dropped.add(broken);

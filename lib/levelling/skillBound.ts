@@ -19,7 +19,7 @@ export interface SkillBound {
  */
 export function skillBound(compiled: Compiled, ends: Float64Array): SkillBound {
   const { problem } = compiled;
-  const dates = [...new Set(problem.dues.map(({ at }) => at))].sort((a, b) => a - b);
+  const dates = thinned([...new Set(problem.dues.map(({ at }) => at))].sort((a, b) => a - b));
   const wanted = wantedBy(compiled);
   const best = { weightedLateness: 0, reason: "", finish: 0, finishReason: "", overtimeMinutes: null as number | null, overtimeReason: "" };
   for (const pool of poolsOf(compiled)) {
@@ -30,18 +30,26 @@ export function skillBound(compiled: Compiled, ends: Float64Array): SkillBound {
       best.finishReason = `The end is no earlier because of hours: ${Math.round(sum(all) / 60)} hours ask for ${pool.name}.`;
     }
     const leading = leadsTo(compiled, pool);
+    const byDate = pool.work
+      .filter(({ node }) => wanted[node]! < Number.POSITIVE_INFINITY)
+      .sort((a, b) => wanted[a.node]! - wanted[b.node]!);
+    let taken = 0;
+    let minutes = 0;
+    let from = Number.POSITIVE_INFINITY;
     for (const date of dates) {
-      const work = pool.work.filter(({ node }) => wanted[node]! <= date);
-      if (work.length === 0) continue;
-      const hours = Math.round(sum(work) / 60);
-      const from = least(compiled, work);
-      const overtime = overtimeNeeded(pool, sum(work) - capacity(pool, "normal", from, date));
+      for (; taken < byDate.length && wanted[byDate[taken]!.node]! <= date; taken++) {
+        minutes += byDate[taken]!.minutes;
+        from = Math.min(from, earliest(compiled, byDate[taken]!));
+      }
+      if (taken === 0) continue;
+      const hours = Math.round(minutes / 60);
+      const overtime = overtimeNeeded(pool, minutes - capacity(pool, "normal", from, date));
       if (overtime > (best.overtimeMinutes ?? 0)) {
         best.overtimeMinutes = overtime;
         best.overtimeReason = `${hours} hours ask for ${pool.name} by one date: without lateness at least ${overtime} minutes of overtime.`;
       }
-      if (capacity(pool, "full", from, date) >= sum(work)) continue;
-      const done = minuteWhenDone(compiled, pool, sum(work), from);
+      if (capacity(pool, "full", from, date) >= minutes) continue;
+      const done = minuteWhenDone(compiled, pool, minutes, from);
       const dues = problem.dues.filter((due) => due.at <= date && leading[due.node] === 1);
       const lateness = dues.reduce((low, due) => Math.min(low, due.weight * (done - due.at)), Number.POSITIVE_INFINITY);
       if (done > date && lateness > best.weightedLateness) {
@@ -52,6 +60,14 @@ export function skillBound(compiled: Compiled, ends: Float64Array): SkillBound {
   }
   return best;
 }
+
+/** Any date gives a bound; so many keep the work in proportion to the problem. */
+const MOST_DATES = 60;
+
+const thinned = (dates: readonly number[]): readonly number[] => {
+  const every = Math.ceil(dates.length / MOST_DATES);
+  return dates.filter((_, i) => (dates.length - 1 - i) % every === 0);
+};
 
 /** Per node: the earliest date of a due that waits for it; Infinity where none does. */
 function wantedBy({ problem, links, order, count }: Compiled): Float64Array {
@@ -79,12 +95,12 @@ function leadsTo({ links, order, count }: Compiled, pool: Pool): Uint8Array {
 
 const sum = (work: Pool["work"]): number => work.reduce((total, { minutes }) => total + minutes, 0);
 
-/** Before the first of this work may begin, hours are of no use. Pinned work may begin whenever it is pinned. */
+/** Before work may begin, hours are of no use to it. Pinned work may begin whenever it is pinned. */
+const earliest = (compiled: Compiled, { node }: Pool["work"][number]): number =>
+  compiled.problem.nodes[node]!.pin?.start ?? compiled.release[node]!;
+
 const least = (compiled: Compiled, work: Pool["work"]): number =>
-  work.reduce(
-    (low, { node }) => Math.min(low, compiled.problem.nodes[node]!.pin?.start ?? compiled.release[node]!),
-    Number.POSITIVE_INFINITY,
-  );
+  work.reduce((low, one) => Math.min(low, earliest(compiled, one)), Number.POSITIVE_INFINITY);
 
 /** Standard minutes that the pool can do over [from, to) if each works at their best pace. */
 function capacity(pool: Pool, kind: "normal" | "full", from: number, to: number): number {

@@ -17,6 +17,8 @@ export class Reinsertion {
   private readonly fixed: Uint8Array;
   private readonly unplacedBefore = new Set<number>();
   private taken: number[] = [];
+  /** Pinned node that made the last run fail, or -1. */
+  pinInTheWay = -1;
 
   constructor(
     readonly schedule: Schedule,
@@ -79,6 +81,7 @@ export class Reinsertion {
     const nodes = schedule.compiled.blocks[block]!;
     this.keys[block] = nodes.reduce((least, node) => Math.min(least, schedule.start[node]!), Number.POSITIVE_INFINITY);
     for (const node of nodes) {
+      if (schedule.compiled.problem.nodes[node]!.pin !== null) continue;
       const why = schedule.unplaced[node]!;
       schedule.remember(node, () => {
         schedule.unplaced[node] = why;
@@ -97,6 +100,7 @@ export class Reinsertion {
     const { schedule } = this;
     const { compiled } = schedule;
     const { fitter, start, end, fittings } = schedule.visits[number]!;
+    if (fittings.some((node) => compiled.problem.nodes[node]!.pin !== null)) return false;
     schedule.closeVisit(number);
     const busy = schedule.work[fitter]!;
     const i = busy.firstEndingAfter(start);
@@ -126,20 +130,34 @@ export class Reinsertion {
     const { schedule } = this;
     const { compiled } = schedule;
     const nodes = compiled.blocks[block]!;
-    const mark = schedule.touched.length;
-    if (this.placer.place(nodes) >= 0) return false;
+    this.pinInTheWay = this.placer.place(nodes);
+    if (this.pinInTheWay >= 0) return false;
     this.out[block] = 0;
-    let possible = nodes.every((node) => schedule.isPlaced(node) || this.unplacedBefore.has(node));
-    for (const node of schedule.touched.slice(mark)) {
-      if (!schedule.isPlaced(node)) continue;
-      this.eachLinkOut(node, (link) => {
-        const after = compiled.links.after[link]!;
-        const start = schedule.start[after]!;
-        const late = start >= 0 && start < earliestAfter(compiled, link, schedule.end[node]!);
-        if (possible && late) possible = this.eject(compiled.blockOf[after]!);
-      });
-    }
+    for (const node of nodes) if (!schedule.isPlaced(node) && this.unplacedBefore.has(node)) this.loseFollowers(node);
+    let possible = nodes.every(
+      (node) => schedule.isPlaced(node) || this.unplacedBefore.has(node) || compiled.problem.nodes[node]!.pin !== null,
+    );
+    this.eachLink(block, (link) => {
+      const before = compiled.links.before[link]!;
+      const after = compiled.links.after[link]!;
+      const start = schedule.start[after]!;
+      const placed = schedule.isPlaced(before);
+      const late = start >= 0 && placed && start < earliestAfter(compiled, link, schedule.end[before]!);
+      const waited = placed && this.unplacedBefore.has(before) && schedule.unplaced[after]?.reason === "waits for an unplaced one";
+      if (possible && (late || waited)) possible = this.eject(compiled.blockOf[after]!);
+    });
     return possible;
+  }
+
+  /** What waits for one that has no place has none either. */
+  private loseFollowers(node: number): void {
+    const { schedule } = this;
+    const { links, blockOf, blocks } = schedule.compiled;
+    this.eachLinkOut(node, (link) => {
+      const after = links.after[link]!;
+      if (!schedule.isPlaced(after) || blockOf[after] === blockOf[node]) return;
+      if (this.eject(blockOf[after]!)) for (const lost of blocks[blockOf[after]!]!) this.unplacedBefore.add(lost);
+    });
   }
 
   /** Nothing it waits for is out. */
@@ -166,7 +184,7 @@ export class Reinsertion {
   }
 }
 
-/** A block with something pinned in it may not move as a whole. */
+/** Nothing of the block can move. */
 function fixedBlocks({ blocks, problem }: Compiled): Uint8Array {
-  return Uint8Array.from(blocks, (block) => (block.some((node) => problem.nodes[node]!.pin !== null) ? 1 : 0));
+  return Uint8Array.from(blocks, (block) => (block.every((node) => problem.nodes[node]!.pin !== null) ? 1 : 0));
 }

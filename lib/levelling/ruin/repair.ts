@@ -6,26 +6,41 @@ import { placeFittingExactly, placeTaskExactly } from "../placeExactly";
 import { plainChoices } from "../placeNode";
 import type { Plan } from "../problem";
 import { Schedule } from "../schedule";
+import { FIXED_TOO_SOON } from "../serial";
 import { Reinsertion } from "./reinsert";
 
 /**
  * The plan kept, with everything where it was as far as that is still possible; then what lost its place, and what is new, goes
- * where it can start earliest without disturbing the rest. Null when something pinned stands in the way of that.
+ * where it can start earliest without disturbing the rest. A pin that an earlier step cannot meet is given up. Null when the rest
+ * cannot stay as it is.
  */
 export function repaired(compiled: Compiled, outlook: Outlook, plan: Plan): Schedule | null {
+  const dropped = new Set<number>();
+  for (;;) {
+    const made = withoutPins(compiled, outlook, plan, dropped);
+    if (typeof made !== "number") return made;
+    dropped.add(made);
+  }
+}
+
+/** The schedule, or null, or a pin to give up. */
+function withoutPins(compiled: Compiled, outlook: Outlook, plan: Plan, dropped: ReadonlySet<number>): Schedule | number | null {
+  const { nodes } = compiled.problem;
   const schedule = new Schedule(compiled);
-  placePins(schedule, new Set());
+  placePins(schedule, dropped);
+  for (const node of dropped) schedule.unplaced[node] = FIXED_TOO_SOON;
   putWhereItWas(schedule, plan);
-  // What must make way for something put back is found among what was touched.
-  schedule.recording = true;
   const homeless = new Map<number, number>();
   const key = (node: number): number => plan.placed[node]?.start ?? outlook.latest[node]! - outlook.length[node]!;
-  for (const node of brokenLinks(schedule)) homeless.set(node, key(node));
+  for (const node of brokenLinks(schedule)) {
+    if (nodes[node]!.pin !== null) return node;
+    homeless.set(node, key(node));
+  }
   for (let node = 0; node < compiled.count; node++)
     if (!schedule.isPlaced(node) && schedule.unplaced[node] === null) homeless.set(node, key(node));
-  const done = new Reinsertion(schedule, plainChoices(compiled.count)).run(homeless, Number.POSITIVE_INFINITY);
-  schedule.recording = false;
-  return done < 0 ? null : schedule;
+  const reinsertion = new Reinsertion(schedule, plainChoices(compiled.count));
+  if (reinsertion.run(homeless, Number.POSITIVE_INFINITY) >= 0) return schedule;
+  return reinsertion.pinInTheWay >= 0 ? reinsertion.pinInTheWay : null;
 }
 
 /** Fittings first, because work steps over them. */
