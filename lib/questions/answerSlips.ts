@@ -28,7 +28,7 @@ export const answerSlips = ({ plan, relevel }: Asked, options: Options): Answer 
   return {
     says: [
       moving.length === 0
-        ? `None${unlooked.length > 0 ? " of those looked at" : ""}: any one of them may slip by ${by}.`
+        ? `None${unlooked.length > 0 ? " of those looked at" : ""}: each may slip by ${by}.`
         : `If it slips by ${by}, the date moves: ${listed(moving, 12)}.`,
       ...(replanned.length > 0 ? [`Only with a new plan may these slip: ${listed(replanned, 12)}.`] : []),
       ...(unlooked.length > 0 ? [`Not looked at, being further from their dates: ${listed(unlooked, 12)}.`] : []),

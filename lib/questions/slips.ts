@@ -15,7 +15,7 @@ export interface Slip {
   readonly due: WallMinute;
   /**
    * `absorbed`: everybody keeps to the plan where they can, and nothing more is late; `by re-planning`: only another plan absorbs it; `moves`: no
-   * such plan was found; `not looked at`: there were enough before it.
+   * such plan was found; `not looked at`: there were enough before it, and it was not looked at alone.
    */
   readonly effect: "absorbed" | "by re-planning" | "moves" | "not looked at";
   /** Proved by the bound: no plan at all absorbs it. */
@@ -38,12 +38,11 @@ export const slips = (plan: StagingPlan, relevel: Asked["relevel"], days: number
   const unlooked = new Set<string>();
   // A plan that absorbs the slips of several garments at once absorbs that of each.
   const look = (garments: readonly string[]): void => {
+    if (garments.length === 0 || isNoLater(relevel(slipped(plan, garments, days), 0))) return;
+    const middle = Math.ceil(garments.length / 2);
     if (pressing.length >= tries) for (const garment of garments) unlooked.add(garment);
-    else if (garments.length > 0 && !isNoLater(relevel(slipped(plan, garments, days), 0))) {
-      const middle = Math.ceil(garments.length / 2);
-      if (garments.length === 1) pressing.push(...garments);
-      else for (const half of [garments.slice(0, middle), garments.slice(middle)]) look(half);
-    }
+    else if (garments.length === 1) pressing.push(...garments);
+    else for (const half of [garments.slice(0, middle), garments.slice(middle)]) look(half);
   };
   look(states.map(({ garment }) => garment));
   return states.map(({ garment, finish, due }): Slip => {
