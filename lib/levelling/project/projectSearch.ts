@@ -9,8 +9,8 @@ const PER_ROUND = 250;
 /** With no budget given, the first population is meant for so many schedules, each further one for four times as many. */
 const FIRST_TERM = 2000;
 /** Part of the budget, and most schedules, that small projects spend before the exact search begins. */
-const BEFORE_PROOF = 0.6;
-const MOST_BEFORE_PROOF = 3000;
+const BEFORE_PROOF = 0.3;
+const MOST_BEFORE_PROOF = 1500;
 /** Tasks the exact search may place in its first turn; four times as many in the next. */
 const FIRST_TURN = 30_000;
 

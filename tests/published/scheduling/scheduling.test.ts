@@ -27,6 +27,21 @@ describe("published scheduling instances at a fixed budget of schedules", () => 
     expect(gap).toBeLessThan(3.8);
   });
 
+  it(`projects with limited resources (${rcpsp.source}): mean gap to the best known at 5,000 schedules`, () => {
+    const gap = gapAt(rcpsp.instances, 5000);
+    console.info(`resource-constrained: mean gap ${gap.toFixed(2)}%`);
+    expect(gap).toBeLessThan(2.2);
+  });
+
+  it(`projects of thirty tasks (${rcpsp.source}): four of the five are proved optimal within 15,000 schedules`, () => {
+    const small = rcpsp.instances.filter(({ jobs }) => jobs.length === 32).map((line) => instanceOf(line)!);
+    const proved = small.filter(({ problem, best }) => {
+      const { measures, bounds } = level(problem, { seed: 1, rounds: 1_000_000, schedules: 15_000, stop: () => false });
+      return bounds.weightedLateness === measures.weightedLateness && measures.weightedLateness === best;
+    });
+    expect(proved.length).toBeGreaterThanOrEqual(4);
+  });
+
   it(`projects with several skills (${multiSkill.source}): mean gap to the best known at 1,000 schedules`, () => {
     const gap = gapAt(multiSkill.instances, 1000);
     console.info(`multi-skill: mean gap ${gap.toFixed(2)}%`);
