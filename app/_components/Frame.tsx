@@ -4,7 +4,7 @@ import { ActionForm } from "./ActionForm";
 import { Mark } from "./Mark";
 import { Rail, type Room } from "./Rail";
 
-/** Said on every printed sheet, where the browser can; the foot says it once for those that cannot. */
+/** Said at the foot of every printed sheet. */
 const footOfEachSheet = (said: string): string =>
   `@page { @bottom-left { content: "${said.replaceAll(/[^\p{L}\p{N} .,]/gu, (sign) => `\\${sign.codePointAt(0)?.toString(16)} `)}"; font: 9pt sans-serif } }`;
 
@@ -59,9 +59,6 @@ export const Frame = ({
     <style>{footOfEachSheet(`${heading.title}. Printed ${printed}.`)}</style>
     <main id="room" className="page" tabIndex={-1}>
       {children}
-      <p className="foot-print only-print">
-        {heading.title}. Printed {printed}.
-      </p>
     </main>
   </>
 );

@@ -31,7 +31,7 @@ export const TaskGraph = ({ work, plan, staging }: Props) => {
   const edges = graph.edges.map((edge) => ({ ...edge, isLate: isLate(edge.from) && isLate(edge.to) }));
   return (
     <svg
-      className={`${styles.picture} own-sheet`}
+      className={styles.picture}
       viewBox={`-2 0 ${graph.width + 4} ${graph.height}`}
       width={graph.width + 4}
       height={graph.height}
