@@ -22,7 +22,9 @@ const Notes = ({ notes, staging }: { readonly notes: readonly PlanNote[]; readon
   <ul className="lines">
     {notes.map((note) => (
       <li key={`${note.about} ${note.text}`} className="small">
-        <b>{nameOfConstruction(staging, nameOfMaterial(staging, note.about))}</b> {note.text} <span className="q">{note.mend}</span>
+        {/* what an approval is about stands in its own words */}
+        {note.kind !== "approval" && <b>{nameOfConstruction(staging, nameOfMaterial(staging, note.about))} </b>}
+        {note.text} <span className="q">{note.mend}</span>
       </li>
     ))}
   </ul>
