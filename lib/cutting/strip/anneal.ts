@@ -1,5 +1,5 @@
 import type { Chance } from "#lib/levelling/random";
-import { emptyLie, type Lie, type Sides, skyline } from "./skyline";
+import { emptyLie, type Frame, type Lie, type Sides, skyline } from "./skyline";
 
 /** Orders tried in one annealing, and the heat at its start as a part of the mean area of a piece. */
 const TRIES = 4000;
@@ -12,12 +12,7 @@ const WORK = 500_000;
  * Simulated annealing over the order in which pieces are offered to the skyline: two pieces change places, and the area left out of the
  * frame must fall to nothing. Null when it does not.
  */
-export function* anneal(
-  sides: Sides,
-  frame: { readonly width: number; readonly limit: number; readonly turned: boolean },
-  first: Int32Array,
-  chance: Chance,
-): Generator<void, Lie | null> {
+export function* anneal(sides: Sides, frame: Frame, first: Int32Array, chance: Chance): Generator<void, Lie | null> {
   const order = first.slice();
   const size = order.length;
   const lie = emptyLie(size);
