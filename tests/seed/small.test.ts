@@ -111,6 +111,12 @@ describe("the plan of the small staging", () => {
     }
   });
 
+  it("fits several garments in one visit where nothing is late for it", () => {
+    expect(plain.answer.measures.visits).toBe(42);
+    expect(searched.answer.measures.visits).toBeLessThan(42);
+    expect(searched.answer.plan.visits.flatMap(({ fittings }) => fittings)).toHaveLength(42);
+  });
+
   it("loads nobody beyond the hours there are", () => {
     for (const { planned: minutesPlanned, free, by } of searched.load) if (by === "maker") expect(minutesPlanned).toBeLessThanOrEqual(free);
   });

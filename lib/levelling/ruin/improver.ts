@@ -159,7 +159,7 @@ export class Improver {
     const { performers } = scene.compiled.problem;
     const ways: readonly [(scene: Scene) => Ruin | null, number][] = [
       [lateChain, late ? 8 : 0],
-      [lessOvertime, over ? 3 : 0],
+      [lessOvertime, over ? (late ? 2 : 12) : 0],
       [makerStretch, 2],
       [skillStretch, 2],
       [neighbouringGroups, 2],
