@@ -83,6 +83,27 @@ describe("fewest stocks", () => {
   });
 });
 
+describe("a workroom's 2,000 bones", () => {
+  // Four to fifteen inches by the quarter, in no order and the same each time; lengths in quarter inches.
+  const bones = Array.from({ length: 2000 }, (_, at) => 16 + ((at * at * 7 + at * 13) % 45));
+
+  it.each([
+    ["rods of 36 in", 36 * 4],
+    ["coils of 12 yd", 12 * 36 * 4],
+    ["coils of 25 yd", 25 * 36 * 4],
+  ])("are proved from %s", (_, stock) => {
+    const plan = planOf(stock, bones);
+    expect(
+      checkFewest(
+        plan,
+        stock,
+        bones.map((length) => [length, 1] as const),
+      ),
+    ).toEqual([]);
+    expect(plan.bound).toBe(plan.bins);
+  });
+});
+
 describe("the check of fewest stocks", () => {
   const plan = { patterns: [{ count: 2, cuts: [[40, 2] as const] }], bins: 2, bound: 2 };
 
