@@ -37,7 +37,7 @@ describe("a late answer", () => {
   });
 
   it("does not make dress when it comes after it", async () => {
-    const { moved, dressBefore, dressAfter } = await late("ash", 30);
+    const { moved, dressBefore, dressAfter } = await late("ash", 50);
     expect([dressBefore, dressAfter]).toEqual([true, false]);
     expect(moved.some(({ kind, minutes }) => kind === "garment" && minutes !== null && minutes > 0)).toBe(true);
   });

@@ -14,7 +14,7 @@ export const UNITS = 1_000_000;
 export class ClockStore {
   /** Every minute up to the horizon, at rate 1. */
   readonly always: Clock;
-  /** Minutes in which somebody of the workroom has normal hours, at rate 1: what a lag of working time is counted in. */
+  /** The workroom's hours, else the minutes in which somebody has normal hours, at rate 1: what a lag of working time is counted in. */
   readonly workroom: Clock;
   private readonly kept = new Map<string, Clock>();
   private readonly normal: readonly Clock[];
@@ -22,7 +22,7 @@ export class ClockStore {
 
   constructor(private readonly problem: LevellingProblem) {
     this.always = makeClock([{ start: 0, end: problem.horizon, rate: 1 }]);
-    const workroom = makeClock(union(problem));
+    const workroom = makeClock(problem.open?.map(({ start, end }) => ({ start, end, rate: 1 })) ?? union(problem));
     this.workroom = workroom.total > 0 ? workroom : this.always;
     const clockOf = (stretches: readonly Stretch[]): Clock =>
       makeClock(stretches.map(({ start, end, speed }) => ({ start, end, rate: speed })));

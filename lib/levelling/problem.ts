@@ -14,6 +14,8 @@ export interface LevellingProblem {
   readonly nodes: readonly EngineNode[];
   readonly precedences: readonly Precedence[];
   readonly dues: readonly Due[];
+  /** Hours of the workroom, sorted and disjoint: what a lag of working time is counted in. Absent: the hours in which any maker works. */
+  readonly open?: readonly Interval[];
   /** No calendar reaches past this minute. */
   readonly horizon: number;
   /** Longest stretch of minutes a maker may work between rests, etc. are inside calendars; this is for the measures. */
@@ -98,7 +100,7 @@ export interface EngineFitting {
   readonly pin: { readonly fitter: number; readonly room: number; readonly start: number } | null;
 }
 
-/** `after` may start once `lag` minutes have passed since `before` ended: on the clock, or of working time (any maker's calendar of the workroom). */
+/** `after` may start once `lag` minutes have passed since `before` ended: on the clock, or of working time (the workroom's hours). */
 export interface Precedence {
   readonly before: number;
   readonly after: number;

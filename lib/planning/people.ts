@@ -4,7 +4,7 @@ import { DEFAULT_RULES } from "#lib/fittings/rules";
 import { type Days, makerCalendar, workroomHours } from "#lib/labour/calendars";
 import { shared } from "#lib/labour/intervals";
 import { SKILLS } from "#lib/labour/skills";
-import type { EngineMachine, EngineMaker, EnginePerformer, EngineRoom } from "#lib/levelling/problem";
+import type { EngineMachine, EngineMaker, EnginePerformer, EngineRoom, Interval } from "#lib/levelling/problem";
 import type { Staging } from "#lib/staging/staging";
 import { type Axis, onAxis } from "./axis";
 
@@ -21,10 +21,8 @@ export const engineMakers = ({ makers, absences }: Staging, axis: Axis, days: Da
   }));
 
 /** Fitting rooms keep the workroom's hours. */
-export const engineRooms = ({ makers, absences, machines }: Staging, axis: Axis, days: Days): EngineRoom[] => {
-  const free = onAxis(axis, workroomHours(makers, absences, days));
-  return machines.filter(({ kind }) => kind === FITTING_ROOM).map(({ code, count }) => ({ id: code, count, free }));
-};
+export const engineRooms = ({ machines }: Staging, open: readonly Interval[]): EngineRoom[] =>
+  machines.filter(({ kind }) => kind === FITTING_ROOM).map(({ code, count }) => ({ id: code, count, free: open }));
 
 /** Machines of a kind are alike; there for as long as there are people. A kind that is needed and nobody has counts none. */
 export const engineMachines = ({ machines }: Staging, needed: readonly string[]): EngineMachine[] => {

@@ -5,13 +5,14 @@ import { dayNumber, mondayOf } from "#lib/calendar/days";
 import { type DayNumber, MINUTES_PER_DAY, type PlainDate } from "#lib/calendar/plainDate";
 import { garmentsOf } from "#lib/casting/garments";
 import type { Garment } from "#lib/casting/wardrobe";
+import { workroomHours } from "#lib/labour/calendars";
 import { SKILLS } from "#lib/labour/skills";
 import type { LevellingProblem } from "#lib/levelling/problem";
 import type { Staging } from "#lib/staging/staging";
 import { answersGiven, workingDay } from "./answers";
 import { overdueAnswers } from "./approvalNotes";
 import { approvals } from "./approvals";
-import { makeAxis, toAxis } from "./axis";
+import { makeAxis, onAxis, toAxis } from "./axis";
 import { dues } from "./dues";
 import { earlyNotes } from "./earlyNotes";
 import { engineNode } from "./engineNodes";
@@ -90,15 +91,17 @@ export const prepareWorks = (
         ...garmentsAt(nodes[node]!).map((garment) => garmentThere.get(garment) ?? 0),
       ),
   };
+  const open = onAxis(axis, workroomHours(staging.makers, staging.absences, days));
   const problem: LevellingProblem = {
     skills: SKILLS,
     makers: engineMakers(staging, axis, days),
     machines,
-    rooms: engineRooms(staging, axis, days),
+    rooms: engineRooms(staging, open),
     performers: enginePerformers(staging, axis, days),
     nodes: nodes.map((node, at) => engineNode(node, at, sources)),
     precedences: [...graph.precedences, ...other.precedences, ...gates.precedences],
     dues: dues(staging, garments, other, axis),
+    open,
     horizon: startOf(days.to),
     week: { minutes: 7 * MINUTES_PER_DAY, offset: 0 },
     current: null,

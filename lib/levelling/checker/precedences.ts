@@ -16,9 +16,10 @@ export function precedenceFaults(problem: LevellingProblem, plan: Plan): string[
   });
 }
 
-/** Minutes of [from, to) in which anybody has normal hours; where there are no makers at all, every minute. */
+/** Minutes of [from, to) in the workroom's hours, or in which anybody has normal hours; where there are none at all, every minute. */
 function workingBetween(problem: LevellingProblem, from: number, to: number): number {
-  const stretches = problem.makers.flatMap((maker) => maker.calendar.filter(({ overtime, speed }) => !overtime && speed > 0));
+  const stretches =
+    problem.open ?? problem.makers.flatMap((maker) => maker.calendar.filter(({ overtime, speed }) => !overtime && speed > 0));
   if (stretches.length === 0) return to - from;
   let minutes = 0;
   for (let minute = from; minute < to; minute++) if (stretches.some(({ start, end }) => start <= minute && minute < end)) minutes++;
