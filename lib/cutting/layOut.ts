@@ -1,7 +1,7 @@
 import type { CuttingPlan } from "#lib/purchasing/purchase";
 import type { Length } from "#lib/units/quantities";
 import { materialBound, stocksBound } from "./bound";
-import { firstFitDecreasing } from "./firstFit";
+import { cutAtOnce } from "./cutAtOnce";
 import type { Piece } from "./pieces";
 import { type Row, rowsAcross } from "./rows";
 
@@ -22,7 +22,7 @@ export const layOut = (pieces: readonly Piece[], goods: Goods): CuttingPlan | nu
     cuttable === null ? pieces.map((piece, index) => ({ depth: piece.length, pieces: [index] })) : rowsAcross(pieces, cuttable);
   const depths = rows.map((row) => row.depth);
   const used = depths.reduce((sum, depth) => sum + depth, 0);
-  const bins = stock === null ? [rows.map((_, index) => index)].filter((bin) => bin.length > 0) : firstFitDecreasing(depths, stock);
+  const bins = stock === null ? [rows.map((_, index) => index)].filter((bin) => bin.length > 0) : cutAtOnce(depths, stock);
   return {
     ...named,
     stock,

@@ -1,13 +1,12 @@
 import { stocksBound } from "../bound";
+import { byRules } from "./byRules";
 import type { LengthPlan } from "./checkFewest";
 import { Columns, generate } from "./columns";
 import type { OpenProgram } from "./coverProgram";
 import { dive } from "./dive";
-import { fillFully } from "./fillFully";
-import { bestFit, fillInTurn, gathered } from "./fit";
+import { gathered } from "./fit";
 import type { CutJob, CutStocks } from "./job";
 import { stocksIn } from "./job";
-import { reduce } from "./reduce";
 
 /** A legal plan, and stocks that no plan can do without. Proved when they are as many. */
 export interface Standing {
@@ -20,10 +19,9 @@ export interface Standing {
  * plan and bound so far; whoever runs it stops when there is no more time. The same job always takes the same steps.
  */
 export function* fewestStocks(job: CutJob, open: OpenProgram): Generator<Standing, Standing> {
-  const { settled, left } = reduce(job);
+  const { settled, left, plans, best } = byRules(job);
   const place = (rest: readonly CutStocks[]) => gathered([...settled, ...rest]);
-  const quick = [fillInTurn(job, left), bestFit(job, left), fillFully(job, left)];
-  let rest = quick.reduce((a, b) => (stocksIn(b) < stocksIn(a) ? b : a));
+  let rest = best;
   let bound = stocksBound(
     job.lengths.flatMap((length, at) => Array.from({ length: left[at]! }, () => length)),
     job.stock,
@@ -35,7 +33,7 @@ export function* fewestStocks(job: CutJob, open: OpenProgram): Generator<Standin
   const program = open(left);
   try {
     const columns = new Columns(program);
-    columns.add(quick.flatMap((plan) => plan.map(({ cuts }) => cuts)));
+    columns.add(plans.flatMap((plan) => plan.map(({ cuts }) => cuts)));
     for (let solved = false; !solved && bound < stocksIn(rest); ) {
       const enough = bound;
       const root = generate(job, program, columns, { left, fixed: 0, enough });
