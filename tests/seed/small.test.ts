@@ -117,6 +117,16 @@ describe("the plan of the small staging", () => {
     expect(searched.answer.plan.visits.flatMap(({ fittings }) => fittings)).toHaveLength(42);
   });
 
+  it("shares every week's free hours out whole: those of the skills add up to those of the makers", () => {
+    const weeks = new Set(searched.load.map(({ week }) => week));
+    for (const week of weeks) {
+      const free = (kind: string) =>
+        searched.load.filter((cell) => cell.by === kind && cell.week === week).reduce((sum, cell) => sum + cell.free, 0);
+      // Each cell is rounded to a minute once.
+      expect(Math.abs(free("skill") - free("maker"))).toBeLessThanOrEqual(searched.load.length / weeks.size);
+    }
+  });
+
   it("loads nobody beyond the hours there are", () => {
     for (const { planned: minutesPlanned, free, by } of searched.load) if (by === "maker") expect(minutesPlanned).toBeLessThanOrEqual(free);
   });
