@@ -14,6 +14,6 @@ describe("withConstructions", () => {
 
   it("leaves what is given as it is", async () => {
     const all = await withConstructions(new Map([["Tunic/tunic.json", "mine"]]), [kept]);
-    expect([...all.entries()].filter(([name]) => /tunic/i.test(name))).toEqual([["Tunic/tunic.json", "mine"]]);
+    expect([...all.entries()].filter(([name]) => /(^|\/)tunic\.json$/i.test(name))).toEqual([["Tunic/tunic.json", "mine"]]);
   });
 });

@@ -85,6 +85,7 @@ describe("the section of a net skirt", () => {
         const outside = points.filter(({ x, y }) => x < 0 || y < 0 || x > drawing.width || y > drawing.height);
         expect(outside).toEqual([]);
       }),
+      { examples: [[[1], 1, 0]] },
     );
   });
 

@@ -138,7 +138,9 @@ const hoopAt = (
   const layer = layers.find((each) => each.layer === skirt.hoop?.layer);
   if (!skirt.hoop || !layer) return null;
   const out = ((skirt.hoop.ring - skirt.hip) / (2 * Math.PI)) * scale;
-  const at = along(layer.row, layer.angle, out / Math.cos(layer.angle));
+  // A ring cannot lie beyond the net that carries it: where figures by hand say so, it is drawn at the edge.
+  const edge = Math.hypot(layer.end.x - layer.row.x, layer.end.y - layer.row.y);
+  const at = along(layer.row, layer.angle, Math.min(out / Math.cos(layer.angle), edge));
   const below = Math.max(...layers.map(({ end }) => end.y)) + 40;
   return {
     at,
