@@ -8,6 +8,7 @@ export default defineConfig({
   resolve: { alias: { "server-only": new URL("../../app/_start/nothing.mjs", import.meta.url).pathname } },
   test: {
     setupFiles: ["tests/config/properties.ts"],
+    hookTimeout: 60_000,
     projects: [
       { extends: true, test: { name: "unit", include: ["lib/**/*.test.ts", "app/**/*.test.ts"], testTimeout: 30_000 } },
       { extends: true, test: { name: "architecture", include: ["tests/architecture/**/*.test.ts"] } },
