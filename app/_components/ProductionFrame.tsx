@@ -1,19 +1,38 @@
 import { showDate } from "#lib/calendar/showDay";
 import { productionHref } from "../_data/address";
 import type { ProductionView } from "../_data/stagingPlan";
-import { may } from "../_gate/may";
+import { type Act, may } from "../_gate/may";
 import type { Member } from "../_gate/member";
 import { Frame } from "./Frame";
 import { ProductionTape } from "./ProductionTape";
 import type { Room } from "./Rail";
 
-type RoomOf = "" | "/garments" | "/workroom" | "/purchase";
+type RoomOf =
+  | ""
+  | "/casting"
+  | "/plot"
+  | "/garments"
+  | "/workroom"
+  | "/fittings"
+  | "/purchase"
+  | "/people"
+  | "/constructions"
+  | "/history"
+  | "/settings";
 
-const NAMES: readonly (readonly [RoomOf, string])[] = [
-  ["", "Overview"],
-  ["/garments", "Garments"],
-  ["/workroom", "Workroom"],
-  ["/purchase", "Cloth and buying"],
+/** Who may not do it does not see the room. */
+const ROOMS: readonly (readonly [RoomOf, string, Act])[] = [
+  ["", "Overview", "read"],
+  ["/casting", "Casting", "read"],
+  ["/plot", "Costume plot", "read"],
+  ["/garments", "Garments", "read"],
+  ["/workroom", "Workroom", "read"],
+  ["/fittings", "Fittings", "read"],
+  ["/purchase", "Cloth and buying", "money"],
+  ["/people", "People", "read"],
+  ["/constructions", "Constructions", "read"],
+  ["/history", "History", "history"],
+  ["/settings", "Settings", "settings"],
 ];
 
 /** The frame of a production's rooms: only those there are, and only to whom they are open. */
@@ -30,7 +49,7 @@ export const ProductionFrame = ({
 }) => {
   const { production } = view.prepared.staging;
   const base = productionHref(production.code);
-  const rooms: Room[] = NAMES.filter(([path]) => path !== "/purchase" || may(member.role, "money")).map(([path, name]) => ({
+  const rooms: Room[] = ROOMS.filter(([, , act]) => may(member.role, act)).map(([path, name]) => ({
     href: base + path,
     name,
   }));

@@ -12,6 +12,24 @@ const MAY = {
   level: ["supervisor", "cutter"],
   /** Bring files in. */
   import: ["supervisor"],
+  /** Change who dances what, and the running order. */
+  cast: ["supervisor", "designer"],
+  /** Change costumes, pieces, garments and how they are made. */
+  wardrobe: ["supervisor", "cutter", "designer"],
+  /** Change performers and take measurements. */
+  measure: ["supervisor", "cutter", "maker"],
+  /** Change makers, calendars, machines, and where work stands in the plan. */
+  workroom: ["supervisor", "cutter"],
+  /** Say that work is begun or done, and answer a fitting. */
+  work: ["supervisor", "cutter", "maker"],
+  /** Change materials, suppliers and the shelf; order, receive and return. */
+  stock: ["supervisor", "buyer"],
+  /** See who changed what, and take it back. */
+  history: ["supervisor", "cutter", "designer", "buyer"],
+  /** Change what holds for the whole production. */
+  settings: ["supervisor"],
+  /** Say who may come in, and as what. */
+  access: ["supervisor"],
 } as const satisfies Record<string, readonly MembershipRole[]>;
 
 export type Act = keyof typeof MAY;
