@@ -1,5 +1,6 @@
 import { breakDownOne } from "#lib/breakdown/breakDownOne";
 import type { FormulaReader } from "#lib/breakdown/formulaReader";
+import { sourceOf } from "#lib/breakdown/medianWork";
 import type { GarmentWork } from "#lib/breakdown/work";
 import type { PlainDate } from "#lib/calendar/plainDate";
 import type { Construction } from "#lib/constructions/construction";
@@ -7,7 +8,6 @@ import type { Material } from "#lib/materials/material";
 import { bodyOf } from "#lib/measurements/body";
 import type { MeasurementSheet, MeasurementValues } from "#lib/measurements/measurement";
 import { LENGTH_PER_INCH, LENGTH_PER_MM, type Length } from "#lib/units/quantities";
-import { sourceOf } from "../../seed/constructions/library";
 
 /** Likely hours, and metres by kind of material, of one garment. */
 export type Taking = Readonly<Record<string, number>>;

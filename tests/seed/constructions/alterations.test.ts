@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { medianWork } from "#lib/breakdown/medianWork";
 import type { Source } from "#lib/casting/wardrobe";
 import trade from "./alterations.json";
-import { medianWork, named } from "./library";
+import { named } from "./library";
 
 const altered = (parameters: Readonly<Record<string, string>>, source: Source = "alter") =>
   medianWork(named("alterations"), { relabel: "no", ...parameters }, source);

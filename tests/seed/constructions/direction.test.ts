@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { medianWork } from "#lib/breakdown/medianWork";
 import type { Parameter } from "#lib/constructions/construction";
-import { library, medianWork, named } from "./library";
+import { library, named } from "./library";
 
 /** The more of these, the less work or cloth: hems higher off the floor, tacks farther apart. */
 const LESSENING = ["fromFloor", "tackSpacing"];

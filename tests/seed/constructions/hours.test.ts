@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { medianWork } from "#lib/breakdown/medianWork";
 import type { WorkOperation } from "#lib/breakdown/work";
 import hours from "./hours.json";
-import { library, medianWork, named } from "./library";
+import { library, named } from "./library";
 
 const SHARES: Readonly<Record<string, (operation: WorkOperation) => boolean>> = {
   "before decoration": ({ part }) => part !== "decoration",

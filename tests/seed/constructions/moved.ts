@@ -1,5 +1,5 @@
+import { medianWork, sourceOf } from "#lib/breakdown/medianWork";
 import type { Construction } from "#lib/constructions/construction";
-import { medianWork, sourceOf } from "./library";
 
 export interface Moved {
   /** Operations whose likely minutes change, or that come or go. */

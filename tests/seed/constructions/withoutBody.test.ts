@@ -1,11 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { breakDownOne } from "#lib/breakdown/breakDownOne";
+import { sourceOf } from "#lib/breakdown/medianWork";
 import { withoutBody } from "#lib/breakdown/withoutBody";
 import type { GarmentWork } from "#lib/breakdown/work";
 import type { Construction } from "#lib/constructions/construction";
 import type { MeasurementValues } from "#lib/measurements/measurement";
 import { readLength } from "#lib/units/readLength";
-import { library, sourceOf } from "./library";
+import { library } from "./library";
 
 const SHARES = [0.92, 0.97, 1, 1.04, 1.11];
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { medianWork } from "#lib/breakdown/medianWork";
 import { LENGTH_PER_MM } from "#lib/units/quantities";
-import { medianWork, named } from "./library";
+import { named } from "./library";
 import { metres } from "./yardages.json";
 
 describe("a garment for the median body takes the cloth a workroom reckons, within a tenth", () => {
