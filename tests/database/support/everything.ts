@@ -40,5 +40,10 @@ export async function everything(code: string): Promise<AuthorizedCompany> {
   await db.movement.create({ data: { ...of, lotId, byId, quantity: -80, reason: "cut" } });
   await db.note.create({ data: { ...of, garmentId, byId, text: "Mind the tip." } });
   await db.file.create({ data: { ...of, byId, name: "wing.png", mediaType: "image/png", bytes: 3, sha256: "0".repeat(64), path: "wing" } });
+  await db.savedView.create({ data: { ...of, byId, room: "garments", name: "late tutus", query: "state=late" } });
+  const fitted = { ...of, performerId, byId, garmentNumber: "RM 001", fitting: "first" };
+  const content = { fit: true, movement: true, look: false };
+  await db.fittingAnswer.create({ data: { ...fitted, ...content, answer: "again", on: date, note: "" } });
+  await db.fittingMark.create({ data: { ...fitted, place: "back waist", finding: "note", text: "Slips." } });
   return companyId;
 }
