@@ -40,6 +40,9 @@ const material = fc.record({
     cuttable: orNull(fc.integer({ min: 1, max: 2 ** 31 - 1 })),
     shrinkage: fc.integer({ min: 0, max: 999 }),
     spare: count,
+    kerf: fc.integer({ min: 0, max: 80_000 }),
+    keep: orNull(fc.integer({ min: 1, max: 2 ** 31 - 1 })),
+    grain: fc.constantFrom("fixed", "free"),
   },
 });
 
@@ -73,7 +76,7 @@ export const anyStaging: fc.Arbitrary<Staging> = fc
     measurements: [{ of: { performer: "ost" }, taken: any.starts, body: "warm" as const, values: any.values }],
     materials: any.materials.map((code, at) => ({ code, ...any.material[at] })),
     offers: any.packs.map(({ price, ...pack }) => ({
-      ...{ material: "material 0", ...pack, minimumPacks: 0, inspectionDays: 1 },
+      ...{ material: "material 0", ...pack, minimumPacks: 0, inspectionDays: 1, breaks: "all", orderCost: 0 },
       prices: [
         { from: 1, price },
         { from: 3, price: 0 },

@@ -4,6 +4,7 @@ import { savePlan } from "#prisma/plans/save";
 import { saveStaging } from "#prisma/stagings/save";
 import { newCompany, newSupervisor } from "./company";
 import { samplePlan } from "./plan";
+import { shelfAndOrders } from "./shelfAndOrders";
 import { sampleStaging } from "./staging";
 
 /** A company with at least one row in every table. */
@@ -36,8 +37,7 @@ export async function everything(code: string): Promise<AuthorizedCompany> {
     data: { ...of, performerId, fitterId: makerId, roomId, date, fromMinute: 600, toMinute: 615, state: "asked" },
   });
   await db.fitting.create({ data: { companyId, visitId, useId, kind: "first", note: "" } });
-  const { id: lotId } = await db.lot.findFirstOrThrow({ where: { companyId } });
-  await db.movement.create({ data: { ...of, lotId, byId, quantity: -80, reason: "cut" } });
+  await shelfAndOrders({ ...of, byId });
   await db.note.create({ data: { ...of, garmentId, byId, text: "Mind the tip." } });
   await db.file.create({ data: { ...of, byId, name: "wing.png", mediaType: "image/png", bytes: 3, sha256: "0".repeat(64), path: "wing" } });
   await db.savedView.create({ data: { ...of, byId, room: "garments", name: "late tutus", query: "state=late" } });

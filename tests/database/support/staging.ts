@@ -96,6 +96,9 @@ export const sampleStaging: Staging = {
       cuttable: 107_696,
       shrinkage: 0,
       spare: 100,
+      kerf: 0,
+      keep: 36_576,
+      grain: "fixed",
     },
     {
       code: "elastic",
@@ -107,6 +110,9 @@ export const sampleStaging: Staging = {
       cuttable: null,
       shrinkage: 0,
       spare: 0,
+      kerf: 160,
+      keep: null,
+      grain: "free",
     },
   ],
   offers: [
@@ -121,6 +127,8 @@ export const sampleStaging: Staging = {
       ],
       leadDays: 21,
       inspectionDays: 2,
+      breaks: "incremental",
+      orderCost: 1_250,
     },
   ],
   lots: [
