@@ -3,7 +3,7 @@ import type { Fault } from "#lib/exchange/fault";
 /** A row of one of a staging's files as a person would write it: the text of each cell by its heading. */
 export type RowTexts = Readonly<Record<string, string>>;
 
-/** One row added, changed or taken out. A row whose naming cells change is one taken out and one added. */
+/** One row added, changed or taken out. A changed row keeps its place in the list, even when the cells that name it change. */
 export interface RowChange {
   /** Name of the file the row belongs to: `makers.csv`. */
   readonly file: string;
@@ -11,6 +11,8 @@ export interface RowChange {
   readonly before: RowTexts | null;
   /** What it shall be; null to take it out. */
   readonly after: RowTexts | null;
+  /** Place in its file, from 0, that an added row takes or a row taken out had; without one it is added at the end. */
+  readonly at?: number;
 }
 
 /** What a person does at once, and takes back at once. */

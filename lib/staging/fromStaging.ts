@@ -21,22 +21,28 @@ export interface WrittenTable {
 
 /** The files of a staging as tables of text, each cell as the schema of its file writes it. */
 export const fromStaging = (staging: Staging): readonly WrittenTable[] => {
-  const rows = rowsOf(staging);
-  return FILE_KEYS.map((key) => {
-    const file = FILES[key] as unknown as StagingFile<Columns>;
-    const columns = Object.entries(file.schema(staging.production).shape);
-    return {
-      file: file.name,
-      headings: columns.map(([column]) => headingOf(column)),
-      key: file.key.map((name) => columns.findIndex(([column]) => column === name)),
-      rows: (rows[key] as readonly Readonly<Record<string, unknown>>[]).map((row) =>
-        columns.map(([column, cell]) => z.encode(cell, row[column])),
-      ),
-    };
-  });
+  const rows = rowsOfFiles(staging);
+  return FILE_KEYS.map((key) => written(staging, key, rows));
 };
 
-const rowsOf = (staging: Staging): Rows => {
+/** One of the files as such a table. */
+export const writeTable = (staging: Staging, key: FileKey): WrittenTable => written(staging, key, rowsOfFiles(staging));
+
+const written = (staging: Staging, key: FileKey, rows: Rows): WrittenTable => {
+  const file = FILES[key] as unknown as StagingFile<Columns>;
+  const columns = Object.entries(file.schema(staging.production).shape);
+  return {
+    file: file.name,
+    headings: columns.map(([column]) => headingOf(column)),
+    key: file.key.map((name) => columns.findIndex(([column]) => column === name)),
+    rows: (rows[key] as readonly Readonly<Record<string, unknown>>[]).map((row) =>
+      columns.map(([column, cell]) => z.encode(cell, row[column])),
+    ),
+  };
+};
+
+/** The rows of the files as values, as reading them would give. */
+export const rowsOfFiles = (staging: Staging): Rows => {
   const measures = new Map(staging.materials.map(({ code, measure }) => [code, measure]));
   const measureOf = (material: string) => measures.get(material) ?? "count";
   return {

@@ -1,18 +1,11 @@
 import type { Construction } from "#lib/constructions/construction";
 import { readConstruction } from "#lib/constructions/readConstruction";
 import type { Fault } from "#lib/exchange/fault";
-import { suggestFor } from "#lib/exchange/nearest";
-import { failed, ok, type Result } from "#lib/result";
+import { failed, type Result } from "#lib/result";
+import { checkTables } from "./checkTables";
 import { nameFiles } from "./fileNames";
-import { FILES } from "./files";
-import { doubledRows, knownCodes, unknownReferences } from "./references";
-import { RULES } from "./rules";
-import { garmentFaults } from "./rules/garmentFaults";
 import type { Staging } from "./staging";
 import { readTables } from "./tables";
-import { toStaging } from "./toStaging";
-
-const MOST_SUGGESTIONS = 200;
 
 /**
  * Reads a staging from its files by name: CSV tables and `constructions/NAME.json`. Other files are passed over; a table that is not
@@ -24,22 +17,7 @@ export const readStaging = (files: ReadonlyMap<string, string>): Result<Staging,
   const constructions = readConstructions(texts);
   const { tables, faults: ofCells, unknown } = readTables(texts);
   const unreadable = constructions.faults.length > 0 ? [...unknown, "constructions/"] : unknown;
-  const suggest = suggestFor(MOST_SUGGESTIONS);
-  const faults = [
-    ...ofNames,
-    ...constructions.faults,
-    ...ofCells,
-    ...doubledRows(tables),
-    ...unknownReferences(tables, knownCodes(tables, [...new Set(constructions.read.map(({ code }) => code))]), unreadable, suggest),
-    ...RULES.filter(({ reads }) => reads.every((file) => !unknown.includes(FILES[file].name))).flatMap(({ rule }) =>
-      rule(tables, constructions.read, suggest),
-    ),
-  ];
-  if (faults.length > 0) return failed(inOrder(faults));
-  const staging = toStaging(tables, constructions.read);
-  // Garments have numbers only once the casting and the piece list are right.
-  const ofNumbers = garmentFaults(staging, tables, suggest);
-  return ofNumbers.length > 0 ? failed(ofNumbers) : ok(staging);
+  return checkTables(tables, constructions.read, [...ofNames, ...constructions.faults, ...ofCells], unreadable);
 };
 
 const readConstructions = (
@@ -69,10 +47,4 @@ const readConstructions = (
     read.push(construction.value);
   }
   return { read, faults };
-};
-
-/** By file, then by row; faults of one row stay in the order they were found. */
-const inOrder = (faults: readonly Fault[]): readonly Fault[] => {
-  const files = [...new Set(faults.map((fault) => fault.file))];
-  return [...faults].sort((a, b) => files.indexOf(a.file) - files.indexOf(b.file) || (a.row ?? 0) - (b.row ?? 0));
 };

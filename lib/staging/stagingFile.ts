@@ -21,6 +21,18 @@ export interface StagingFile<C extends Columns> {
   readonly key: readonly (keyof C & string)[];
 }
 
-export const stagingFile = <C extends Columns>(file: StagingFile<C>): StagingFile<C> => file;
+/** A file whose schema is made once for each way of writing: making one takes longer than reading a row by it. */
+export const stagingFile = <C extends Columns>(file: StagingFile<C>): StagingFile<C> => {
+  const made = new Map<string, z.ZodObject<C>>();
+  return {
+    ...file,
+    schema: ({ lengths, currency }) => {
+      const name = `${lengths} ${currency}`;
+      const schema = made.get(name) ?? file.schema({ lengths, currency });
+      made.set(name, schema);
+      return schema;
+    },
+  };
+};
 
 export type RowOf<F> = F extends StagingFile<infer C> ? z.output<z.ZodObject<C>> : never;
