@@ -13,3 +13,6 @@ export const isSlugOf = (part: string, text: string): boolean => {
     return false;
   }
 };
+
+export const constructionHref = (code: string, construction: string): string =>
+  `${productionHref(code)}/constructions/${slug(construction)}`;

@@ -1,5 +1,5 @@
 import type { Construction } from "./construction";
-import { type Leaf, leavesOf } from "./draft";
+import { type Leaf, leavesOf } from "./leaves";
 
 /** One value in which two versions differ. */
 export interface Difference {

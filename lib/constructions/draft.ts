@@ -1,12 +1,7 @@
 import type { Fault } from "#lib/exchange/fault";
 import type { Construction } from "./construction";
+import type { Leaf } from "./leaves";
 import { readConstruction } from "./readConstruction";
-
-/** The lists of a construction whose rows may be copied and taken out. */
-export const ROW_LISTS = ["parameters", "layers", "drivers", "operations", "fittings", "needs"] as const;
-export type RowList = (typeof ROW_LISTS)[number];
-
-export type Leaf = string | number | boolean | null;
 
 /** A construction somebody is changing. It has the shape of one, and may be wrong in any other way. */
 export interface Draft {
@@ -16,12 +11,6 @@ export interface Draft {
   /** Everything wrong with it; it may be kept when there is nothing. */
   readonly faults: readonly Fault[];
 }
-
-/** Its single values by path: `operations.3.setupMinutes.1`. */
-export const leavesOf = (value: unknown, path = ""): readonly (readonly [string, Leaf])[] =>
-  typeof value === "object" && value !== null
-    ? Object.entries(value).flatMap(([key, part]) => leavesOf(part, path === "" ? key : `${path}.${key}`))
-    : [[path, value as Leaf]];
 
 /** The construction with texts put in place of its values, by path, and judged. A path it does not have is passed over. */
 export const withTexts = (construction: Construction, texts: ReadonlyMap<string, string>): Draft => {
@@ -45,17 +34,6 @@ export const withTexts = (construction: Construction, texts: ReadonlyMap<string,
   return { construction: changed, unread, faults: [...ofTexts, ...judged(changed)] };
 };
 
-/** The draft with one row of a list copied beneath itself, under a code of its own where rows have codes. */
-export const withRowCopied = (construction: Construction, list: RowList, at: number): Draft => {
-  const rows = construction[list] as readonly object[];
-  const row = rows[at];
-  return row === undefined ? drafted(construction) : drafted({ ...construction, [list]: rows.toSpliced(at + 1, 0, renamed(row, rows)) });
-};
-
-/** The draft without one row of a list. */
-export const withoutRow = (construction: Construction, list: RowList, at: number): Draft =>
-  drafted({ ...construction, [list]: (construction[list] as readonly object[]).toSpliced(at, 1) });
-
 export const drafted = (construction: Construction): Draft => ({ construction, unread: {}, faults: judged(construction) });
 
 const judged = (construction: Construction): readonly Fault[] => {
@@ -74,14 +52,4 @@ const readLeaf = (text: string, leaf: Leaf): Leaf | undefined => {
   if (typeof leaf === "boolean") return text === "yes";
   if (typeof leaf === "number") return text !== "" && Number.isFinite(Number(text)) ? Number(text) : undefined;
   return leaf === null && text === "" ? null : text;
-};
-
-const renamed = (row: object, rows: readonly object[]): object => {
-  const name = "code" in row ? "code" : "role" in row ? "role" : null;
-  if (name === null) return row;
-  const taken = new Set(rows.map((each) => (each as Record<string, unknown>)[name]));
-  const was = String((row as Record<string, unknown>)[name]);
-  let number = 2;
-  while (taken.has(`${was}${number}`)) number++;
-  return { ...row, [name]: `${was}${number}` };
 };

@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { differencesOf } from "#lib/constructions/differences";
-import { drafted, leavesOf, withoutRow, withRowCopied, withTexts } from "#lib/constructions/draft";
+import { drafted, withTexts } from "#lib/constructions/draft";
+import { withoutRow, withRowActs, withRowCopied } from "#lib/constructions/draftRows";
+import { leavesOf } from "#lib/constructions/leaves";
+import { readRowAct, writeRowAct } from "#lib/constructions/rowActs";
 import { named } from "./library";
 
 const leotard = named("leotard");
@@ -45,5 +48,12 @@ describe("a draft of a construction", () => {
     const at = leotard.operations.findIndex(({ code }) => leotard.operations.some((one) => one.waitsFor.some(({ on }) => on === code)));
     const { faults } = withoutRow(leotard, "operations", at);
     expect(faults.some(({ problem }) => problem.includes(leotard.operations[at]!.code))).toBe(true);
+  });
+
+  it("comes out the same when rows are copied and taken out again, as the acts are written and read", () => {
+    const acts = ["copy:needs:0", "drop:needs:1"].map((text) => readRowAct(text)!);
+    expect(acts.map(writeRowAct)).toEqual(["copy:needs:0", "drop:needs:1"]);
+    expect(withRowActs(leotard, acts)).toEqual(leotard);
+    expect(["copy:names:0", "burn:needs:0", "drop:needs:x"].map(readRowAct)).toEqual([null, null, null]);
   });
 });

@@ -1,0 +1,60 @@
+import type { Metadata } from "next";
+import { words as wordsOf } from "#lib/words/words";
+import { ProductionFrame } from "../../../_components/ProductionFrame";
+import { Wide } from "../../../_components/Wide";
+import { plural } from "../../../_data/plural";
+import { requireProduction } from "../../../_data/requireProduction";
+import { ConstructionLines } from "./ConstructionLines";
+import { constructionRows } from "./constructionRows";
+
+type Props = { readonly params: Promise<{ readonly code: string }> };
+
+export const metadata: Metadata = { title: "Constructions" };
+
+const Constructions = async ({ params }: Props) => {
+  const { member, view } = await requireProduction("read", (await params).code);
+  const { staging, garments } = view.prepared;
+  const rows = constructionRows(staging, garments);
+  const used = rows.filter((row) => row.garments > 0).length;
+  const { words } = staging.production;
+  return (
+    <ProductionFrame member={member} view={view} room="/constructions">
+      <div className="top">
+        <h1>Constructions</h1>
+        <p className="say">
+          {rows.length === 0
+            ? "There is no construction yet: bring one in as a file, and garments can be made by it."
+            : `How each kind of garment is made: ${plural(rows.length, "construction")}, ${used} of them in this production. Hours are of one garment for the body its figures were set for, before decoration.`}
+        </p>
+      </div>
+      {rows.length > 0 && (
+        <Wide label="Constructions">
+          <table className="stack">
+            <thead>
+              <tr>
+                <th scope="col">Construction</th>
+                <th scope="col">Version</th>
+                <th scope="col" className="num">
+                  {`${wordsOf(words).trade.garment}s so made`}
+                </th>
+                <th scope="col" className="num">
+                  Likely hours
+                </th>
+                <th scope="col" className="num">
+                  Low to high
+                </th>
+                <th scope="col" className="num">
+                  Tasks
+                </th>
+                <th scope="col">Net</th>
+              </tr>
+            </thead>
+            <ConstructionLines rows={rows} production={staging.production} />
+          </table>
+        </Wide>
+      )}
+    </ProductionFrame>
+  );
+};
+
+export default Constructions;
