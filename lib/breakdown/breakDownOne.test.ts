@@ -98,6 +98,9 @@ const silk: Material = {
   cuttable: 38 * LENGTH_PER_INCH,
   shrinkage: 0,
   spare: 0,
+  kerf: 0,
+  keep: null,
+  grain: "fixed",
 };
 const request: MakingRequest = {
   garment: "F 1",

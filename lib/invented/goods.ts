@@ -34,6 +34,9 @@ const materialOf = (code: string, { kind, measure }: NeedRule): Material => {
     cuttable: rolled ? 58 * LENGTH_PER_INCH : null,
     shrinkage: 0,
     spare: 50,
+    kerf: 0,
+    keep: null,
+    grain: "fixed",
   };
 };
 
@@ -45,4 +48,6 @@ const offerOf = ({ code, measure }: Material, chance: Chance): Offer => ({
   prices: [{ from: 1, price: 500 + 100 * chance.below(80) }],
   leadDays: 4 + chance.below(18),
   inspectionDays: chance.below(3),
+  breaks: "all",
+  orderCost: 0,
 });

@@ -15,6 +15,9 @@ const cloth: Material = {
   cuttable: null,
   shrinkage: 300,
   spare: 100,
+  kerf: 0,
+  keep: null,
+  grain: "fixed",
 };
 
 describe("allowance", () => {

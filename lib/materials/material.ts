@@ -28,6 +28,13 @@ export const MATERIAL_KINDS = [
 ] as const;
 export type MaterialKind = (typeof MATERIAL_KINDS)[number];
 
+export const GRAINS = ["fixed", "free"] as const;
+export type Grain = (typeof GRAINS)[number];
+
+export const PRICE_BREAKS = ["all", "incremental"] as const;
+/** At a break, all packs take the price reached, or each pack keeps the price of its own step. */
+export type PriceBreaks = (typeof PRICE_BREAKS)[number];
+
 export interface Material {
   readonly code: string;
   readonly name: string;
@@ -42,6 +49,12 @@ export interface Material {
   readonly shrinkage: PerMille;
   /** Bought beyond the need, for waste and repair. */
   readonly spare: PerMille;
+  /** Lost at each cut: the saw through a rod, the nip of a steel. */
+  readonly kerf: Length;
+  /** Shortest rest worth keeping for another job; null when none is kept. */
+  readonly keep: Length | null;
+  /** Whether pieces may lie a quarter turn round. */
+  readonly grain: Grain;
 }
 
 /** A supplier's pack of a material. */
@@ -51,8 +64,11 @@ export interface Offer {
   /** Length or count in one pack. */
   readonly pack: Quantity;
   readonly minimumPacks: number;
-  /** Price of a pack from so many packs on; ascending, the first `from` is 1. All packs take the price reached. */
+  /** Price of a pack from so many packs on; ascending, the first `from` is 1. */
   readonly prices: readonly { readonly from: number; readonly price: MinorUnits }[];
+  readonly breaks: PriceBreaks;
+  /** Carriage and handling of one order, whatever is in it. */
+  readonly orderCost: MinorUnits;
   /** Calendar days from order to delivery. */
   readonly leadDays: number;
   /** Calendar days from delivery until it may be cut: counting, airing, washing. */

@@ -143,6 +143,9 @@ describe("goods", () => {
     cuttable: null,
     shrinkage: 0,
     spare: 0,
+    kerf: 0,
+    keep: null,
+    grain: "fixed",
   } as const;
   const lot = (arrives: string | null) => ({
     code: "L1",

@@ -32,6 +32,9 @@ export const net: Material = {
   cuttable: inches(54),
   shrinkage: 0,
   spare: 0,
+  kerf: 0,
+  keep: null,
+  grain: "fixed",
 };
 export const bone: Material = { ...net, code: "BONE", name: "Spiral steel", kind: "bone", colour: "", width: null, cuttable: null };
 export const hooks: Material = { ...bone, code: "HOOK", name: "Hooks", kind: "hook", measure: "count" };
@@ -44,6 +47,8 @@ export const offerOf = (material: Material, pack: number, price: number, more: P
   prices: [{ from: 1, price }],
   leadDays: 7,
   inspectionDays: 2,
+  breaks: "all",
+  orderCost: 0,
   ...more,
 });
 

@@ -46,10 +46,16 @@ const made = () => {
         cuttable: null,
         shrinkage: 0,
         spare: 0,
+        kerf: 0,
+        keep: null,
+        grain: "fixed",
       },
     ],
     offers: [
-      { material: "hook", supplier: "Busk", pack: 10, minimumPacks: 1, prices: [{ from: 1, price: 150 }], leadDays: 0, inspectionDays: 0 },
+      {
+        ...{ material: "hook", supplier: "Busk", pack: 10, minimumPacks: 1, prices: [{ from: 1, price: 150 }] },
+        ...{ leadDays: 0, inspectionDays: 0, breaks: "all", orderCost: 0 },
+      },
     ],
   });
   const prepared = prepareWorks(

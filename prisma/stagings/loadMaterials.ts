@@ -30,6 +30,9 @@ export async function loadMaterials(tx: Transaction, companyId: string): Promise
       cuttable: material.cuttable,
       shrinkage: material.shrinkage,
       spare: material.spare,
+      kerf: material.kerf,
+      keep: material.keep,
+      grain: material.grain as Material["grain"],
     })),
     offers: offers.map((offer) => ({
       material: offer.material.code,
@@ -39,6 +42,8 @@ export async function loadMaterials(tx: Transaction, companyId: string): Promise
       prices: offer.offerPrices.map(({ fromPacks, price }) => ({ from: fromPacks, price: Number(price) })),
       leadDays: offer.leadDays,
       inspectionDays: offer.inspectionDays,
+      breaks: offer.breaks as Offer["breaks"],
+      orderCost: Number(offer.orderCost),
     })),
     lots: lots.map((lot) => ({
       code: lot.code,

@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { MATERIAL_KINDS } from "#lib/materials/material";
+import { GRAINS, MATERIAL_KINDS } from "#lib/materials/material";
 import { emptyMeans, orNull } from "../cells/cell";
 import { length, share } from "../cells/numbers";
 import { anyText, codeText, oneOf, someText } from "../cells/words";
@@ -40,6 +40,23 @@ export const materials = stagingFile({
         unit: "per cent",
         example: "10%",
         empty: "0%",
+      }),
+      kerf: column(emptyMeans(length(lengths), 0), {
+        meaning: "Lost at each cut through a rod, a coil or a strip",
+        unit: "length",
+        example: "2 mm",
+        empty: "nothing",
+      }),
+      keep: column(orNull(length(lengths)), {
+        meaning: "Shortest rest worth keeping for another job",
+        unit: "length",
+        example: "18 in",
+        empty: "no rest is kept",
+      }),
+      grain: column(emptyMeans(oneOf(GRAINS), "fixed"), {
+        meaning: "Whether pieces may lie a quarter turn round: fixed or free",
+        example: "fixed",
+        empty: "fixed",
       }),
     }),
 });

@@ -1,8 +1,9 @@
 import * as z from "zod";
+import { PRICE_BREAKS } from "#lib/materials/material";
 import { emptyMeans } from "../cells/cell";
 import { money, quantity, wholeNumber } from "../cells/numbers";
 import { pairs } from "../cells/pairs";
-import { codeText, someText } from "../cells/words";
+import { codeText, oneOf, someText } from "../cells/words";
 import { column } from "../column";
 import { stagingFile } from "../stagingFile";
 
@@ -36,6 +37,17 @@ export const offers = stagingFile({
         unit: "days",
         example: "2",
         empty: "0",
+      }),
+      breaks: column(emptyMeans(oneOf(PRICE_BREAKS), "all"), {
+        meaning: "At a price break: all packs take the price reached (all), or each pack that of its own step (incremental)",
+        example: "incremental",
+        empty: "all",
+      }),
+      orderCost: column(emptyMeans(money(currency), 0), {
+        meaning: "Carriage and handling of one order, whatever is in it",
+        unit: "money",
+        example: "12.50",
+        empty: "nothing",
       }),
     }),
 });

@@ -23,6 +23,9 @@ const net = (code: string, width: Length): Material => ({
   cuttable: width,
   shrinkage: 0,
   spare: 0,
+  kerf: 0,
+  keep: null,
+  grain: "fixed",
 });
 const MATERIALS = new Map([net("net-stiff", 54 * LENGTH_PER_INCH), net("net-soft", 58 * LENGTH_PER_INCH)].map((each) => [each.code, each]));
 const METRE = 1000 * LENGTH_PER_MM;

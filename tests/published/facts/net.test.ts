@@ -24,6 +24,9 @@ const net = (width: number): Material => ({
   cuttable: inches(width),
   shrinkage: 0,
   spare: 0,
+  kerf: 0,
+  keep: null,
+  grain: "fixed",
 });
 
 const tutu = (width: number, parameters: Readonly<Record<string, string>> = {}): GarmentWork => {

@@ -21,6 +21,9 @@ const tulle = (cuttable: number): Material => ({
   cuttable: inches(cuttable),
   shrinkage: 0,
   spare: 0,
+  kerf: 0,
+  keep: null,
+  grain: "fixed",
 });
 
 /** Yards off the roll for one skirt of a dancer so long from waist to floor. */
