@@ -25,8 +25,11 @@ interface Fitted {
   readonly wearer: Wearer;
 }
 
+/** What of a plan is known before it is levelled. */
+type BrokenDown = Pick<StagingPlan, "staging" | "works">;
+
 /** Fittings of a garment before and after, matched by what they are and the place that is fitted. */
-export const fittingChanges = (pair: GarmentPair, before: StagingPlan, after: StagingPlan): readonly FittingChange[] => {
+export const fittingChanges = (pair: GarmentPair, before: BrokenDown, after: BrokenDown): readonly FittingChange[] => {
   const words = after.staging.production.words;
   const old = new Map(fittedOf(pair.before, before).map((one) => [nameOf(one), one]));
   const change = (was: Fitted | undefined, is: Fitted | undefined): FittingChange => {
@@ -58,7 +61,7 @@ const kindOf = (was: Fitted | undefined, is: Fitted | undefined, from: string | 
   return from === null ? "named" : "other performer";
 };
 
-const fittedOf = (garment: Garment | null, { works }: StagingPlan): readonly Fitted[] => {
+const fittedOf = (garment: Garment | null, { works }: BrokenDown): readonly Fitted[] => {
   if (!garment) return [];
   const fittings = works.find((work) => work.garment === garment.number)?.fittings ?? [];
   return fittings.flatMap((fitting) => {

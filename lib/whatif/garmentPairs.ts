@@ -7,8 +7,10 @@ export type GarmentPair =
   | { readonly before: Garment; readonly after: null }
   | { readonly before: null; readonly after: Garment };
 
+type Listed = Pick<StagingPlan, "staging" | "garments">;
+
 /** The same garment is the one of the same piece for the same place: casting a place keeps it. In the order after, then those that are gone. */
-export const garmentPairs = (before: StagingPlan, after: StagingPlan): readonly GarmentPair[] => {
+export const garmentPairs = (before: Listed, after: Listed): readonly GarmentPair[] => {
   const old = new Map(before.garments.map((garment) => [nameIn(before, garment), garment]));
   const pairs = after.garments.map((garment): GarmentPair => {
     const name = nameIn(after, garment);
@@ -19,7 +21,7 @@ export const garmentPairs = (before: StagingPlan, after: StagingPlan): readonly 
   return [...pairs, ...[...old.values()].map((garment) => ({ before: garment, after: null }))];
 };
 
-const nameIn = ({ staging }: StagingPlan, { piece, wearers }: Garment): string => {
+const nameIn = ({ staging }: Listed, { piece, wearers }: Garment): string => {
   const first = wearers[0];
   const each: Piece["each"] | undefined = staging.pieces.find(({ code }) => code === piece)?.each;
   if (each === "role") return JSON.stringify([piece]);
