@@ -5,13 +5,8 @@ import { writeAuditIn } from "../audit";
 import type { AuthorizedCompany } from "../authorized";
 import { database, type Transaction } from "../client";
 import { databaseDate } from "../plainDates";
-import { dropCasting, saveCasting } from "./saveCasting";
-import { changedVersions, saveConstructions } from "./saveConstructions";
-import { saveMaterials } from "./saveMaterials";
-import { savePeople } from "./savePeople";
-import { saveWardrobe } from "./saveWardrobe";
-import { saveWorkroom } from "./saveWorkroom";
-import type { Saving } from "./saving";
+import { changedVersions } from "./saveConstructions";
+import { saveParts } from "./saveParts";
 
 export interface SavedStaging {
   readonly productionId: string;
@@ -53,7 +48,8 @@ export async function saveStagingIn(
     where: { companyId: company, id: { not: productionId } },
     data: { inputRevision: { increment: 1 } },
   });
-  await saveParts({ tx, companyId: company, workroomId, productionId, sole: others.count === 0 }, staging);
+  const saving = { tx, companyId: company, workroomId, productionId, whole: others.count === 0, known: new Map() };
+  await saveParts(saving, staging, null);
   await writeAuditIn(tx, company, {
     user,
     production: productionId,
@@ -78,14 +74,4 @@ async function saveProduction(tx: Transaction, companyId: string, production: Pr
       })
     : await tx.production.create({ data: { companyId, ...values } });
   return { production: saved, created: !there };
-}
-
-async function saveParts(saving: Saving, staging: Staging): Promise<void> {
-  const people = await savePeople(saving, staging);
-  await saveWorkroom(saving, staging);
-  const materials = await saveMaterials(saving, staging);
-  const constructions = await saveConstructions(saving, staging);
-  const casting = await saveCasting(saving, staging, people);
-  await saveWardrobe(saving, staging, { ...casting, constructions, materials });
-  await dropCasting(saving, staging);
 }

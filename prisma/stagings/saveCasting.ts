@@ -1,52 +1,40 @@
 import type { Staging } from "#lib/staging/staging";
 import { insertRows, upsertRows } from "../bulk";
-import { type Ids, need, needOrNull } from "../ids";
-import type { PeopleIds } from "./savePeople";
-import { idsByCode, type Saving } from "./saving";
+import { need, needOrNull } from "../ids";
+import { idsOf, type Saving } from "./saving";
 
-export interface CastingIds {
-  readonly roles: Ids;
-  readonly scenes: Ids;
+/** Roles with their places. */
+export async function saveRoles(saving: Saving, staging: Staging): Promise<void> {
+  const { tx, companyId, productionId } = saving;
+  const rows = staging.roles.map(({ code, name, kind }, position) => ({ companyId, productionId, code, name, kind, position, version: 1 }));
+  await upsertRows(tx, "Role", ["productionId", "code"], rows);
+  const roles = await idsOf(saving, "role");
+  const numbered = staging.roles.flatMap((role) =>
+    Array.from({ length: role.places }, (_, at) => ({ companyId, roleId: need(roles, role.code), number: at + 1 })),
+  );
+  await upsertRows(tx, "Place", ["roleId", "number"], numbered);
+  const most = JSON.stringify(staging.roles.map((role) => ({ role: need(roles, role.code), places: role.places })));
+  await tx.$executeRaw`
+    delete from place using jsonb_to_recordset(${most}::jsonb) as listed (role uuid, places int)
+    where company_id = ${companyId}::uuid and role_id = role and number > places`;
 }
 
-/** Roles with their places, casts and who is in them, scenes. */
-export async function saveCasting(saving: Saving, staging: Staging, people: PeopleIds): Promise<CastingIds> {
+export async function saveScenes({ tx, companyId, productionId }: Saving, staging: Staging): Promise<void> {
+  const rows = staging.scenes.map((scene, position) => ({ companyId, productionId, ...scene, position, version: 1 }));
+  await upsertRows(tx, "Scene", ["productionId", "code"], rows);
+}
+
+/** Casts and who is in them. */
+export async function saveCasts(saving: Saving, staging: Staging): Promise<void> {
   const { tx, companyId, productionId } = saving;
-  const where = { companyId, productionId };
-  const select = { id: true, code: true } as const;
-  await upsertRows(
-    tx,
-    "Role",
-    ["productionId", "code"],
-    staging.roles.map(({ code, name, kind }, position) => ({ ...where, code, name, kind, position, version: 1 })),
-  );
-  const roles = idsByCode(await tx.role.findMany({ where, select }));
-  await upsertRows(
-    tx,
-    "Scene",
-    ["productionId", "code"],
-    staging.scenes.map((scene, position) => ({ ...where, ...scene, position, version: 1 })),
-  );
   const codes = [...new Set(staging.casting.map((place) => place.cast))];
   await upsertRows(
     tx,
     "Cast",
     ["productionId", "code"],
-    codes.map((code, position) => ({ ...where, code, position })),
+    codes.map((code, position) => ({ companyId, productionId, code, position })),
   );
-  await savePlaces(saving, staging, roles, people);
-  return { roles, scenes: idsByCode(await tx.scene.findMany({ where, select })) };
-}
-
-async function savePlaces({ tx, companyId, productionId }: Saving, staging: Staging, roles: Ids, people: PeopleIds): Promise<void> {
-  const casts = idsByCode(await tx.cast.findMany({ where: { companyId, productionId }, select: { id: true, code: true } }));
-  const numbered = staging.roles.flatMap((role) =>
-    Array.from({ length: role.places }, (_, at) => ({ companyId, roleId: need(roles, role.code), number: at + 1 })),
-  );
-  await upsertRows(tx, "Place", ["roleId", "number"], numbered);
-  for (const role of staging.roles) {
-    await tx.place.deleteMany({ where: { companyId, roleId: need(roles, role.code), number: { gt: role.places } } });
-  }
+  const [casts, performers, sizeGroups] = [await idsOf(saving, "cast"), await idsOf(saving, "performer"), await idsOf(saving, "sizeGroup")];
   const rows = await tx.place.findMany({ where: { companyId, role: { productionId } }, include: { role: { select: { code: true } } } });
   const places = new Map(rows.map((row) => [`${row.role.code}/${row.number}`, row.id]));
   await tx.castPlace.deleteMany({ where: { companyId, cast: { productionId } } });
@@ -57,18 +45,10 @@ async function savePlaces({ tx, companyId, productionId }: Saving, staging: Stag
       companyId,
       castId: need(casts, place.cast),
       placeId: need(places, `${place.role}/${place.place}`),
-      performerId: needOrNull(people.performers, place.performer),
-      sizeGroupId: need(people.sizeGroups, place.sizeGroup),
+      performerId: needOrNull(performers, place.performer),
+      sizeGroupId: need(sizeGroups, place.sizeGroup),
       standing: place.standing,
       position,
     })),
   );
-}
-
-/** What the staging no longer has goes, once nothing of it points there. */
-export async function dropCasting({ tx, companyId, productionId }: Saving, staging: Staging): Promise<void> {
-  const not = (codes: readonly string[]) => ({ where: { companyId, productionId, code: { notIn: [...codes] } } });
-  await tx.scene.deleteMany(not(staging.scenes.map((scene) => scene.code)));
-  await tx.cast.deleteMany(not(staging.casting.map((place) => place.cast)));
-  await tx.role.deleteMany(not(staging.roles.map((role) => role.code)));
 }

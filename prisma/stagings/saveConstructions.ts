@@ -4,8 +4,8 @@ import type { Fault } from "#lib/exchange/fault";
 import type { Staging } from "#lib/staging/staging";
 import { insertRows, upsertRows } from "../bulk";
 import type { Transaction } from "../client";
-import { type Ids, need } from "../ids";
-import { idsByCode, type Saving } from "./saving";
+import { need } from "../ids";
+import { idsOf, type Saving } from "./saving";
 
 /** A version of a construction never changes: plans and worked minutes refer to it. A fault for each that would. */
 export async function changedVersions(
@@ -34,14 +34,15 @@ export async function changedVersions(
 }
 
 /** Constructions with their versions, and which of them the production is made by. */
-export async function saveConstructions({ tx, companyId, productionId }: Saving, staging: Staging): Promise<Ids> {
+export async function saveConstructions(saving: Saving, staging: Staging): Promise<void> {
+  const { tx, companyId, productionId } = saving;
   await upsertRows(
     tx,
     "Construction",
     ["code"],
     [...new Set(staging.constructions.map(({ code }) => code))].map((code) => ({ companyId, code })),
   );
-  const ids = idsByCode(await tx.construction.findMany({ where: { companyId }, select: { id: true, code: true } }));
+  const ids = await idsOf(saving, "construction");
   await upsertRows(
     tx,
     "ConstructionVersion",
@@ -69,5 +70,4 @@ export async function saveConstructions({ tx, companyId, productionId }: Saving,
       position,
     })),
   );
-  return ids;
 }

@@ -1,10 +1,9 @@
 import type { Staging } from "#lib/staging/staging";
 import { insertRows, upsertRows } from "../bulk";
-import { type Ids, need, newId } from "../ids";
-import { idsByCode, retireMissing, type Saving } from "./saving";
+import { need, newId } from "../ids";
+import { idsOf, retireMissing, type Saving } from "./saving";
 
-/** Materials, what suppliers offer, and what is on the shelf. */
-export async function saveMaterials(saving: Saving, staging: Staging): Promise<Ids> {
+export async function saveMaterials(saving: Saving, staging: Staging): Promise<void> {
   const { tx, companyId } = saving;
   await upsertRows(
     tx,
@@ -12,7 +11,13 @@ export async function saveMaterials(saving: Saving, staging: Staging): Promise<I
     ["code"],
     staging.materials.map((material, position) => ({ companyId, ...material, position, retiredAt: null, version: 1 })),
   );
-  const materials = idsByCode(await tx.material.findMany({ where: { companyId }, select: { id: true, code: true } }));
+  await retireMissing(saving, "material", staging.materials);
+}
+
+/** What is on the shelf or on order. */
+export async function saveLots(saving: Saving, staging: Staging): Promise<void> {
+  const { tx, companyId } = saving;
+  const materials = await idsOf(saving, "material");
   await upsertRows(
     tx,
     "Lot",
@@ -26,22 +31,13 @@ export async function saveMaterials(saving: Saving, staging: Staging): Promise<I
       version: 1,
     })),
   );
-  await retireMissing(
-    saving,
-    "material",
-    staging.materials.map((material) => material.code),
-  );
-  await retireMissing(
-    saving,
-    "lot",
-    staging.lots.map((lot) => lot.code),
-  );
-  await saveOffers(saving, staging, materials);
-  return materials;
+  await retireMissing(saving, "lot", staging.lots);
 }
 
 /** The offers of a material that the staging offers replace those it had. */
-async function saveOffers({ tx, companyId, sole }: Saving, staging: Staging, materials: Ids): Promise<void> {
+export async function saveOffers(saving: Saving, staging: Staging): Promise<void> {
+  const { tx, companyId, whole } = saving;
+  const materials = await idsOf(saving, "material");
   const offers = staging.offers.map(({ material, prices, ...offer }, position) => ({
     id: newId(),
     companyId,
@@ -50,7 +46,7 @@ async function saveOffers({ tx, companyId, sole }: Saving, staging: Staging, mat
     position,
   }));
   const materialIds = offers.map((offer) => offer.materialId);
-  await tx.offer.deleteMany({ where: { companyId, ...(sole ? {} : { materialId: { in: materialIds } }) } });
+  await tx.offer.deleteMany({ where: { companyId, ...(whole ? {} : { materialId: { in: materialIds } }) } });
   await insertRows(tx, "Offer", offers);
   const prices = offers.flatMap(({ id: offerId }, at) =>
     staging.offers[at].prices.map(({ from, price }) => ({ companyId, offerId, fromPacks: from, price })),

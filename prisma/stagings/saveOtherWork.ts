@@ -1,16 +1,16 @@
 import type { Staging } from "#lib/staging/staging";
 import { upsertRows } from "../bulk";
-import { type Ids, needOrNull } from "../ids";
-import { idsByCode, type Saving } from "./saving";
-
-export interface OtherWorkNeeds {
-  readonly materials: Ids;
-  readonly milestones: Ids;
-  readonly sets: Ids;
-}
+import { needOrNull } from "../ids";
+import { idsOf, type Saving } from "./saving";
 
 /** Approvals, and work that no construction lists. */
-export async function saveOtherWork({ tx, companyId, productionId }: Saving, staging: Staging, needs: OtherWorkNeeds): Promise<void> {
+export async function saveOtherWork(saving: Saving, staging: Staging): Promise<void> {
+  const { tx, companyId, productionId } = saving;
+  const [sets, materials, milestones] = [
+    await idsOf(saving, "garmentSet"),
+    await idsOf(saving, "material"),
+    await idsOf(saving, "milestone"),
+  ];
   const where = { companyId, productionId };
   await upsertRows(
     tx,
@@ -19,13 +19,13 @@ export async function saveOtherWork({ tx, companyId, productionId }: Saving, sta
     staging.approvals.map(({ set, material, ...approval }, position) => ({
       ...where,
       ...approval,
-      setId: needOrNull(needs.sets, set),
-      materialId: needOrNull(needs.materials, material),
+      setId: needOrNull(sets, set),
+      materialId: needOrNull(materials, material),
       position,
       version: 1,
     })),
   );
-  const approvals = idsByCode(await tx.approval.findMany({ where, select: { id: true, code: true } }));
+  const approvals = await idsOf(saving, "approval");
   const own = new Set(staging.approvals.map(({ code }) => code));
   await upsertRows(
     tx,
@@ -37,11 +37,11 @@ export async function saveOtherWork({ tx, companyId, productionId }: Saving, sta
       key: code,
       name: title,
       garmentNumber: garment,
-      setId: needOrNull(needs.sets, set),
-      materialId: needOrNull(needs.materials, material),
-      dueId: needOrNull(needs.milestones, due),
+      setId: needOrNull(sets, set),
+      materialId: needOrNull(materials, material),
+      dueId: needOrNull(milestones, due),
       waitsForId: waitsFor !== null && own.has(waitsFor) ? needOrNull(approvals, waitsFor) : null,
-      prototypeSetId: waitsFor !== null && !own.has(waitsFor) ? needOrNull(needs.sets, waitsFor) : null,
+      prototypeSetId: waitsFor !== null && !own.has(waitsFor) ? needOrNull(sets, waitsFor) : null,
       shownForId: needOrNull(approvals, shownFor),
       lowMinutes: minutes[0],
       likelyMinutes: minutes[1],

@@ -1,62 +1,41 @@
 import type { Staging } from "#lib/staging/staging";
 import { insertRows, upsertRows } from "../bulk";
 import { type Ids, need, needOrNull } from "../ids";
-import type { CastingIds } from "./saveCasting";
-import { saveOtherWork } from "./saveOtherWork";
-import { idsByCode, type Saving } from "./saving";
+import { idsOf, type Saving } from "./saving";
 
-export interface WardrobeNeeds extends CastingIds {
-  readonly constructions: Ids;
-  readonly materials: Ids;
+export async function saveMilestones({ tx, companyId, productionId }: Saving, { milestones }: Staging): Promise<void> {
+  const rows = milestones.map((milestone, position) => ({ companyId, productionId, ...milestone, position, version: 1 }));
+  await upsertRows(tx, "Milestone", ["productionId", "code"], rows);
 }
 
-/** Milestones, costumes with who wears them where, sets, stock, the piece list, and other work on it. */
-export async function saveWardrobe(saving: Saving, staging: Staging, needs: WardrobeNeeds): Promise<void> {
+export async function saveCostumes(saving: Saving, { costumes }: Staging): Promise<void> {
   const { tx, companyId, productionId } = saving;
-  const where = { companyId, productionId };
-  const select = { id: true, code: true } as const;
-  await upsertRows(
-    tx,
-    "Milestone",
-    ["productionId", "code"],
-    staging.milestones.map((milestone, position) => ({ ...where, ...milestone, position, version: 1 })),
-  );
-  await upsertRows(
-    tx,
-    "Costume",
-    ["productionId", "code"],
-    staging.costumes.map(({ role, ...costume }, position) => ({
-      ...where,
-      ...costume,
-      roleId: need(needs.roles, role),
-      position,
-      version: 1,
-    })),
-  );
-  await upsertRows(
-    tx,
-    "GarmentSet",
-    ["productionId", "code"],
-    staging.sets.map((set, position) => ({ ...where, ...set, position, version: 1 })),
-  );
-  const stock = await saveStock(saving, staging, needs.constructions);
-  const own: OwnIds = {
-    stock,
-    milestones: idsByCode(await tx.milestone.findMany({ where, select })),
-    costumes: idsByCode(await tx.costume.findMany({ where, select })),
-    sets: idsByCode(await tx.garmentSet.findMany({ where, select })),
-  };
-  await savePieces(saving, staging, needs, own);
-  await saveOtherWork(saving, staging, { ...own, materials: needs.materials });
-  await dropWardrobe(saving, staging);
+  const roles = await idsOf(saving, "role");
+  const rows = costumes.map(({ role, ...costume }, position) => ({
+    companyId,
+    productionId,
+    ...costume,
+    roleId: need(roles, role),
+    position,
+    version: 1,
+  }));
+  await upsertRows(tx, "Costume", ["productionId", "code"], rows);
 }
 
-async function saveStock({ tx, companyId, sole }: Saving, staging: Staging, constructions: Ids): Promise<Ids> {
+export async function saveSets({ tx, companyId, productionId }: Saving, { sets }: Staging): Promise<void> {
+  const rows = sets.map((set, position) => ({ companyId, productionId, ...set, position, version: 1 }));
+  await upsertRows(tx, "GarmentSet", ["productionId", "code"], rows);
+}
+
+/** Garments the company has already. */
+export async function saveStock(saving: Saving, { stock }: Staging): Promise<void> {
+  const { tx, companyId, whole } = saving;
+  const constructions = await idsOf(saving, "construction");
   await upsertRows(
     tx,
     "Garment",
     ["number"],
-    staging.stock.map(({ construction, ...garment }, position) => ({
+    stock.map(({ construction, ...garment }, position) => ({
       companyId,
       ...garment,
       constructionId: needOrNull(constructions, construction),
@@ -65,22 +44,26 @@ async function saveStock({ tx, companyId, sole }: Saving, staging: Staging, cons
       version: 1,
     })),
   );
-  const numbers = staging.stock.map((garment) => garment.number);
-  const missing = { companyId, state: "in stock", number: { notIn: numbers } };
-  if (sole) await tx.garment.updateMany({ where: missing, data: { state: "gone", version: { increment: 1 } } });
+  const missing = { companyId, state: "in stock", number: { notIn: stock.map(({ number }) => number) } };
+  if (whole) await tx.garment.updateMany({ where: missing, data: { state: "gone", version: { increment: 1 } } });
+}
+
+const stockIds = async ({ tx, companyId }: Saving): Promise<Ids> => {
   const rows = await tx.garment.findMany({ where: { companyId }, select: { id: true, number: true } });
   return new Map(rows.map((row) => [row.number, row.id]));
-}
+};
 
-interface OwnIds {
-  readonly milestones: Ids;
-  readonly costumes: Ids;
-  readonly sets: Ids;
-  readonly stock: Ids;
-}
-
-async function savePieces(saving: Saving, staging: Staging, needs: WardrobeNeeds, own: OwnIds): Promise<void> {
+/** The piece list. */
+export async function savePieces(saving: Saving, staging: Staging): Promise<void> {
   const { tx, companyId, productionId } = saving;
+  const [costumes, constructions, sets, milestones, materials] = [
+    await idsOf(saving, "costume"),
+    await idsOf(saving, "construction"),
+    await idsOf(saving, "garmentSet"),
+    await idsOf(saving, "milestone"),
+    await idsOf(saving, "material"),
+  ];
+  const stock = await stockIds(saving);
   await upsertRows(
     tx,
     "Piece",
@@ -88,12 +71,12 @@ async function savePieces(saving: Saving, staging: Staging, needs: WardrobeNeeds
     staging.pieces.map((piece, position) => ({
       companyId,
       productionId,
-      costumeId: need(own.costumes, piece.costume),
-      constructionId: needOrNull(needs.constructions, piece.construction),
+      costumeId: need(costumes, piece.costume),
+      constructionId: needOrNull(constructions, piece.construction),
       keptVersion: piece.version,
-      setId: needOrNull(own.sets, piece.set),
-      dueId: need(own.milestones, piece.due),
-      stockId: needOrNull(own.stock, piece.stock),
+      setId: needOrNull(sets, piece.set),
+      dueId: need(milestones, piece.due),
+      stockId: needOrNull(stock, piece.stock),
       code: piece.code,
       name: piece.name,
       source: piece.source,
@@ -105,41 +88,36 @@ async function savePieces(saving: Saving, staging: Staging, needs: WardrobeNeeds
       version: 1,
     })),
   );
-  const pieces = idsByCode(await tx.piece.findMany({ where: { companyId, productionId }, select: { id: true, code: true } }));
+  const pieces = await idsOf(saving, "piece");
   await tx.pieceMaterial.deleteMany({ where: { companyId, piece: { productionId } } });
   await insertRows(
     tx,
     "PieceMaterial",
-    staging.pieces.flatMap(({ code, materials }) =>
-      Object.entries(materials).map(([role, material]) => ({
+    staging.pieces.flatMap((piece) =>
+      Object.entries(piece.materials).map(([role, material]) => ({
         companyId,
-        pieceId: need(pieces, code),
+        pieceId: need(pieces, piece.code),
         role,
-        materialId: need(needs.materials, material),
+        materialId: need(materials, material),
       })),
     ),
   );
+}
+
+/** What a role wears in which scene. */
+export async function saveAppearances(saving: Saving, staging: Staging): Promise<void> {
+  const { tx, companyId, productionId } = saving;
+  const [roles, scenes, costumes] = [await idsOf(saving, "role"), await idsOf(saving, "scene"), await idsOf(saving, "costume")];
   await tx.appearance.deleteMany({ where: { companyId, scene: { productionId } } });
   await insertRows(
     tx,
     "Appearance",
     staging.appearances.map(({ role, scene, costume }, position) => ({
       companyId,
-      roleId: need(needs.roles, role),
-      sceneId: need(needs.scenes, scene),
-      costumeId: need(own.costumes, costume),
+      roleId: need(roles, role),
+      sceneId: need(scenes, scene),
+      costumeId: need(costumes, costume),
       position,
     })),
   );
-}
-
-/** What the staging no longer has goes, in the order in which nothing points to it any more. */
-async function dropWardrobe({ tx, companyId, productionId }: Saving, staging: Staging): Promise<void> {
-  const not = (rows: readonly { readonly code: string }[]) => ({
-    where: { companyId, productionId, code: { notIn: rows.map((row) => row.code) } },
-  });
-  await tx.piece.deleteMany(not(staging.pieces));
-  await tx.garmentSet.deleteMany(not(staging.sets));
-  await tx.costume.deleteMany(not(staging.costumes));
-  await tx.milestone.deleteMany(not(staging.milestones));
 }

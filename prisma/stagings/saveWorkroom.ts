@@ -2,10 +2,10 @@ import type { WeekHours } from "#lib/labour/workroom";
 import type { Staging } from "#lib/staging/staging";
 import { insertRows, upsertRows } from "../bulk";
 import { type Ids, need, needOrNull } from "../ids";
-import { idsByCode, retireMissing, type Saving } from "./saving";
+import { idsOf, retireMissing, type Saving } from "./saving";
 
-/** Makers with skills, hours and pace, absences, machines. */
-export async function saveWorkroom(saving: Saving, staging: Staging): Promise<void> {
+/** Makers with skills, hours and pace. */
+export async function saveMakers(saving: Saving, staging: Staging): Promise<void> {
   const { tx, companyId, workroomId } = saving;
   await upsertRows(
     tx,
@@ -29,25 +29,15 @@ export async function saveWorkroom(saving: Saving, staging: Staging): Promise<vo
       version: 1,
     })),
   );
-  const makers = idsByCode(await tx.maker.findMany({ where: { companyId, workroomId }, select: { id: true, code: true } }));
-  await upsertRows(
-    tx,
-    "Machine",
-    ["workroomId", "code"],
-    staging.machines.map((machine, position) => ({ companyId, workroomId, ...machine, position, retiredAt: null, version: 1 })),
-  );
-  await retireMissing(
-    saving,
-    "maker",
-    staging.makers.map((maker) => maker.code),
-  );
-  await retireMissing(
-    saving,
-    "machine",
-    staging.machines.map((machine) => machine.code),
-  );
-  await saveMakersParts(saving, staging, makers);
-  await saveAbsences(saving, staging, makers);
+  await retireMissing(saving, "maker", staging.makers);
+  await saveMakersParts(saving, staging, await idsOf(saving, "maker"));
+}
+
+export async function saveMachines(saving: Saving, { machines }: Staging): Promise<void> {
+  const { tx, companyId, workroomId } = saving;
+  const rows = machines.map((machine, position) => ({ companyId, workroomId, ...machine, position, retiredAt: null, version: 1 }));
+  await upsertRows(tx, "Machine", ["workroomId", "code"], rows);
+  await retireMissing(saving, "machine", machines);
 }
 
 async function saveMakersParts({ tx, companyId }: Saving, staging: Staging, ids: Ids): Promise<void> {
@@ -77,7 +67,9 @@ async function saveMakersParts({ tx, companyId }: Saving, staging: Staging, ids:
 }
 
 /** The absences of a maker (or the closing days) that the staging lists replace those there were. */
-async function saveAbsences({ tx, companyId, workroomId, sole }: Saving, staging: Staging, ids: Ids): Promise<void> {
+export async function saveAbsences(saving: Saving, staging: Staging): Promise<void> {
+  const { tx, companyId, workroomId, whole } = saving;
+  const ids = await idsOf(saving, "maker");
   const absences = staging.absences.map((absence, position) => ({
     companyId,
     workroomId,
@@ -91,7 +83,7 @@ async function saveAbsences({ tx, companyId, workroomId, sole }: Saving, staging
   }));
   const makerIds = absences.flatMap((absence) => absence.makerId ?? []);
   const closed = absences.some((absence) => absence.makerId === null) ? [{ makerId: null }] : [];
-  const replaced = sole ? { companyId } : { companyId, workroomId, OR: [{ makerId: { in: makerIds } }, ...closed] };
-  await tx.absence.deleteMany({ where: replaced });
+  const replaced = whole ? {} : { OR: [{ makerId: { in: makerIds } }, ...closed] };
+  await tx.absence.deleteMany({ where: { companyId, workroomId, ...replaced } });
   await insertRows(tx, "Absence", absences);
 }

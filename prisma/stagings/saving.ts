@@ -1,4 +1,5 @@
 import type { Transaction } from "../client";
+import type { Ids } from "../ids";
 
 /** What every part of a save works with. */
 export interface Saving {
@@ -7,26 +8,57 @@ export interface Saving {
   readonly workroomId: string;
   readonly productionId: string;
   /**
-   * The company has no other production: then the staging is the whole truth about the company's registers too, and what it does
-   * not list is retired. Beside another production they only grow, since the other may need what this one does not name.
+   * The staging is the whole truth about the company's registers too, and what it does not list is retired: so when the company has no
+   * other production, and when it was loaded from the registers. Beside another production an import only adds to them, since the other
+   * may need what it does not name.
    */
-  readonly sole: boolean;
+  readonly whole: boolean;
+  /** Ids asked for so far. */
+  readonly known: Map<string, Promise<Ids>>;
 }
 
-/** Takes out of use the rows of a register that a sole production does not list. */
+/** Takes out of use the rows of a register that the staging does not list. */
 export async function retireMissing(
-  saving: Saving,
+  { tx, companyId, workroomId, whole }: Saving,
   register: "sizeGroup" | "performer" | "maker" | "machine" | "material" | "lot",
-  codes: readonly string[],
+  rows: readonly { readonly code: string }[],
 ): Promise<void> {
-  if (!saving.sole) return;
-  const where = { companyId: saving.companyId, code: { notIn: [...codes] }, retiredAt: null };
+  if (!whole) return;
+  const ofWorkroom = register === "maker" || register === "machine" ? { workroomId } : {};
+  const where = { companyId, ...ofWorkroom, code: { notIn: rows.map(({ code }) => code) }, retiredAt: null };
   const retire = { where, data: { retiredAt: new Date(), version: { increment: 1 } } };
   // One signature for six tables alike.
-  const table = saving.tx[register] as unknown as { updateMany(change: typeof retire): Promise<unknown> };
+  const table = tx[register] as unknown as { updateMany(change: typeof retire): Promise<unknown> };
   await table.updateMany(retire);
 }
 
+const SCOPES = {
+  sizeGroup: "company",
+  performer: "company",
+  material: "company",
+  construction: "company",
+  maker: "workroom",
+  role: "production",
+  scene: "production",
+  cast: "production",
+  milestone: "production",
+  costume: "production",
+  garmentSet: "production",
+  piece: "production",
+  approval: "production",
+} as const;
+
+/** Ids by code of a table's rows, asked once: only after what is to be added to the table was. */
+export function idsOf(saving: Saving, table: keyof typeof SCOPES): Promise<Ids> {
+  const { tx, companyId, workroomId, productionId, known } = saving;
+  const scope = { company: {}, workroom: { workroomId }, production: { productionId } }[SCOPES[table]];
+  const query = { where: { companyId, ...scope }, select: { id: true, code: true } };
+  const rows = tx[table] as unknown as { findMany(asked: typeof query): Promise<{ id: string; code: string }[]> };
+  const ids = known.get(table) ?? rows.findMany(query).then(idsByCode);
+  known.set(table, ids);
+  return ids;
+}
+
 /** Ids by code, of rows that have both. */
-export const idsByCode = (rows: readonly { readonly id: string; readonly code: string }[]): ReadonlyMap<string, string> =>
+export const idsByCode = (rows: readonly { readonly id: string; readonly code: string }[]): Ids =>
   new Map(rows.map((row) => [row.code, row.id]));
