@@ -1,7 +1,7 @@
 import { failed, ok, type Result } from "#lib/result";
 import { writeAuditIn } from "../audit";
 import type { AuthorizedCompany } from "../authorized";
-import { database } from "../client";
+import { database, type Transaction } from "../client";
 
 export interface Published {
   /** The plan the workroom worked by until now; null for the first. */
@@ -12,26 +12,33 @@ export interface Published {
  * Makes a plan the one its workroom works by. Only the pointer moves: the plan before it stays as a what-if. Two at once are
  * taken one after the other, and the later stands.
  */
-export function publishPlan(company: AuthorizedCompany, user: string | null, planId: string): Promise<Result<Published, "no such plan">> {
+export const publishPlan = (company: AuthorizedCompany, user: string | null, planId: string): Promise<Result<Published, "no such plan">> =>
+  database().$transaction((tx) => publishPlanIn(tx, company, user, planId));
+
+/** The same inside a transaction that does more. */
+export async function publishPlanIn(
+  tx: Transaction,
+  company: AuthorizedCompany,
+  user: string | null,
+  planId: string,
+): Promise<Result<Published, "no such plan">> {
   const companyId: string = company;
-  return database().$transaction(async (tx) => {
-    const plan = await tx.plan.findUnique({ where: { companyId_id: { companyId, id: planId } } });
-    if (!plan) return failed("no such plan");
-    const { workroomId, productionId } = plan;
-    await tx.$queryRaw`select id from workroom where company_id = ${companyId}::uuid and id = ${workroomId}::uuid for update`;
-    const before = await tx.plan.findFirst({ where: { companyId, workroomId, current: true }, select: { id: true } });
-    if (before?.id === planId) return ok({ before: planId });
-    await tx.plan.updateMany({ where: { companyId, workroomId, current: true }, data: { current: false } });
-    await tx.plan.update({ where: { id: planId }, data: { current: true, publishedAt: new Date() } });
-    await writeAuditIn(tx, companyId, {
-      user,
-      production: productionId,
-      action: "plan published",
-      subject: { table: "plan", id: planId },
-      detail: plan.name,
-      ...(before && { before: { plan: before.id } }),
-      after: { plan: planId },
-    });
-    return ok({ before: before?.id ?? null });
+  const plan = await tx.plan.findUnique({ where: { companyId_id: { companyId, id: planId } } });
+  if (!plan) return failed("no such plan");
+  const { workroomId, productionId } = plan;
+  await tx.$queryRaw`select id from workroom where company_id = ${companyId}::uuid and id = ${workroomId}::uuid for update`;
+  const before = await tx.plan.findFirst({ where: { companyId, workroomId, current: true }, select: { id: true } });
+  if (before?.id === planId) return ok({ before: planId });
+  await tx.plan.updateMany({ where: { companyId, workroomId, current: true }, data: { current: false } });
+  await tx.plan.update({ where: { id: planId }, data: { current: true, publishedAt: new Date() } });
+  await writeAuditIn(tx, companyId, {
+    user,
+    production: productionId,
+    action: "plan published",
+    subject: { table: "plan", id: planId },
+    detail: plan.name,
+    ...(before && { before: { plan: before.id } }),
+    after: { plan: planId },
   });
+  return ok({ before: before?.id ?? null });
 }

@@ -1,7 +1,7 @@
 import type { StoredPlan } from "#lib/planning/storedPlan";
 import type { AuthorizedCompany } from "../authorized";
 import { insertRows } from "../bulk";
-import { database } from "../client";
+import { database, type Transaction } from "../client";
 import { type Ids, need, newId } from "../ids";
 import { idsByCode } from "../stagings/saving";
 
@@ -14,39 +14,38 @@ export interface PlanOf {
 }
 
 /** Keeps a plan as a what-if and returns its id: publishing it is another step. */
-export async function savePlan(company: AuthorizedCompany, of: PlanOf, plan: StoredPlan): Promise<string> {
+export const savePlan = (company: AuthorizedCompany, of: PlanOf, plan: StoredPlan): Promise<string> =>
+  database().$transaction((tx) => savePlanIn(tx, company, of, plan), { timeout: 60_000 });
+
+/** The same inside a transaction that does more. */
+export async function savePlanIn(tx: Transaction, company: AuthorizedCompany, of: PlanOf, plan: StoredPlan): Promise<string> {
   const companyId: string = company;
   const planId = newId();
-  await database().$transaction(
-    async (tx) => {
-      const { seed, rounds, schedules, rule, inputRevision, measures, bounds } = plan;
-      const { workroomId, productionId, user: madeById, name } = of;
-      await insertRows(tx, "Plan", [
-        {
-          ...{ id: planId, companyId, workroomId, productionId, madeById, name },
-          ...{ current: false, seed, rounds, schedules, rule, inputRevision },
-          ...{
-            measures: JSON.parse(JSON.stringify(measures)),
-            bounds: JSON.parse(JSON.stringify(bounds)),
-            createdAt: new Date().toISOString(),
-          },
-        },
-      ]);
-      const makers = idsByCode(await tx.maker.findMany({ where: { companyId, workroomId }, select: { id: true, code: true } }));
-      const { rows, makersOfRows } = planRows(companyId, planId, plan, makers);
-      await insertRows(tx, "PlanRow", rows);
-      await insertRows(tx, "PlanRowMaker", makersOfRows);
-      await insertRows(
-        tx,
-        "PlanVisit",
-        plan.visits.map(({ performer, fitter, room, start, end, fittings }, position) => ({
-          ...{ companyId, planId, performer, fitterId: need(makers, fitter), room, starts: start, ends: end },
-          fittings: [...fittings],
-          position,
-        })),
-      );
+  const { seed, rounds, schedules, rule, inputRevision, measures, bounds } = plan;
+  const { workroomId, productionId, user: madeById, name } = of;
+  await insertRows(tx, "Plan", [
+    {
+      ...{ id: planId, companyId, workroomId, productionId, madeById, name },
+      ...{ current: false, seed, rounds, schedules, rule, inputRevision },
+      ...{
+        measures: JSON.parse(JSON.stringify(measures)),
+        bounds: JSON.parse(JSON.stringify(bounds)),
+        createdAt: new Date().toISOString(),
+      },
     },
-    { timeout: 60_000 },
+  ]);
+  const makers = idsByCode(await tx.maker.findMany({ where: { companyId, workroomId }, select: { id: true, code: true } }));
+  const { rows, makersOfRows } = planRows(companyId, planId, plan, makers);
+  await insertRows(tx, "PlanRow", rows);
+  await insertRows(tx, "PlanRowMaker", makersOfRows);
+  await insertRows(
+    tx,
+    "PlanVisit",
+    plan.visits.map(({ performer, fitter, room, start, end, fittings }, position) => ({
+      ...{ companyId, planId, performer, fitterId: need(makers, fitter), room, starts: start, ends: end },
+      fittings: [...fittings],
+      position,
+    })),
   );
   return planId;
 }

@@ -41,6 +41,7 @@ export async function everything(code: string): Promise<AuthorizedCompany> {
   await db.note.create({ data: { ...of, garmentId, byId, text: "Mind the tip." } });
   await db.edit.create({ data: { ...of, byId, kind: "do", title: "Wings", changes: [{ file: "pieces.csv" }] } });
   await db.file.create({ data: { ...of, byId, name: "wing.png", mediaType: "image/png", bytes: 3, sha256: "0".repeat(64), path: "wing" } });
+  await db.handPin.create({ data: { ...of, byId, key: "RM 001/cut", makers: ["bel"], starts: 30_000_000 } });
   await db.savedView.create({ data: { ...of, byId, room: "garments", name: "late tutus", query: "state=late" } });
   const fitted = { ...of, performerId, byId, garmentNumber: "RM 001", fitting: "first" };
   const content = { fit: true, movement: true, look: false };
