@@ -1,132 +1,182 @@
 "use client";
 
-import { createColumnHelper, rowSortingFeature, tableFeatures, useTable } from "@tanstack/react-table";
-import { useEffect, useMemo, useState } from "react";
-import { showDay } from "#lib/calendar/showDay";
+import { createColumnHelper, rowSelectionFeature, rowSortingFeature, tableFeatures, useTable } from "@tanstack/react-table";
+import { useRouter } from "next/navigation";
+import { Fragment, useRef, useState, useTransition } from "react";
 import { showHours } from "#lib/units/hours";
-import { State, type StateCode } from "../../../_components/State";
-import { Woven } from "../../../_components/Woven";
+import { ChosenBar } from "./ChosenBar";
 import { FindBar } from "./FindBar";
-import { type GarmentQuery, type Sort, selectGarments, writeQuery, writeSort } from "./garmentQuery";
-import type { GarmentRow, GarmentStateCode } from "./garmentRow";
+import styles from "./GarmentTable.module.css";
+import { cellOf } from "./garmentCells";
+import { COLUMNS, type ColumnId, columnOf } from "./garmentColumns";
+import { type FacetId, type GarmentQuery, given, readQuery, writeQuery, writeSort } from "./garmentQuery";
+import type { GarmentRow } from "./garmentRow";
+import { type Group, groupOf } from "./selectGarments";
 
-const MARKS: Readonly<Record<GarmentStateCode, StateCode>> = { late: "late", unplaced: "wait", ready: "done", unlevelled: "none" };
-
-const features = tableFeatures({ rowSortingFeature });
+const features = tableFeatures({ rowSortingFeature, rowSelectionFeature });
 const column = createColumnHelper<typeof features, GarmentRow>();
-const columns = column.columns([
-  column.accessor("number", { header: "Number", cell: ({ row }) => <Woven number={row.original.number} href={row.original.href} /> }),
-  column.accessor("name", {
-    header: "Garment",
-    cell: ({ row: { original } }) => (
-      <>
-        {original.name}
-        {original.set && <span className="units"> {original.set}</span>}
-      </>
-    ),
-  }),
-  column.accessor("role", {
-    header: "Role and wearers",
-    cell: ({ row: { original } }) => (
-      <>
-        {original.role} <span className="units">{original.wearers}</span>
-      </>
-    ),
-  }),
-  column.accessor("made", { header: "Made as" }),
-  column.accessor("minutes", { header: "Work", cell: ({ row }) => (row.original.minutes > 0 ? showHours(row.original.minutes) : "") }),
-  column.accessor("ready", { header: "Ready", cell: ({ row }) => row.original.ready && showDay(row.original.ready) }),
-  column.accessor("due", { header: "Wanted", cell: ({ row }) => row.original.due && showDay(row.original.due) }),
-  column.accessor("state", {
-    header: "State",
-    cell: ({ row }) => <State code={MARKS[row.original.state]}>{row.original.said}</State>,
-  }),
-]);
+const columns = column.columns(
+  COLUMNS.map(({ id, label, by }) => column.accessor(by, { id, header: label, cell: ({ row }) => cellOf(id, row.original) })),
+);
 
-const RIGHT = new Set(["minutes", "ready", "due"]);
-/** Said before the figure where there is no head to stand under: on a phone. */
-const LABELS: Readonly<Record<string, string>> = { minutes: "work", ready: "ready", due: "wanted" };
 const FORM = "find";
+/** Long enough to type the next letter. */
+const PAUSE = 180;
+
+interface Given {
+  readonly rows: readonly GarmentRow[];
+  readonly groups: readonly Group[];
+  readonly query: GarmentQuery;
+  readonly facets: Readonly<Record<FacetId, readonly string[]>>;
+  /** All that the query finds. */
+  readonly found: number;
+  readonly of: number;
+  /** Address of the production. */
+  readonly base: string;
+  readonly canChange: boolean;
+  /** How many are found, and files of the list. */
+  readonly files: React.ReactNode;
+}
 
 /**
- * The list of garments. Search, state and order live in the address and go through one form, so without scripts each press loads the
- * page again; with them the list answers at once.
+ * The list of garments. Search, order and columns live in the address and are answered by the server; without scripts each press loads
+ * the page again. Rows are chosen with the space bar or the mouse, with Shift a run of them; the arrows go from row to row.
  */
-export const GarmentTable = (given: { readonly rows: readonly GarmentRow[]; readonly query: GarmentQuery; readonly save: string }) => {
-  const [query, setQuery] = useState(given.query);
-  const data = useMemo(() => selectGarments(given.rows, query), [given.rows, query]);
-  useEffect(() => window.history.replaceState(null, "", window.location.pathname + writeQuery(query)), [query]);
+export const GarmentTable = ({ rows, groups, query, facets, found, of, base, canChange, files }: Given) => {
+  const router = useRouter();
+  const [busy, begin] = useTransition();
+  const [chosen, setChosen] = useState<Record<string, true>>({});
+  const waiting = useRef<ReturnType<typeof setTimeout>>(undefined);
   const table = useTable({
     features,
     columns,
-    data,
+    data: rows as GarmentRow[],
     getRowId: (row) => row.number,
     manualSorting: true,
-    state: { sorting: [{ id: query.sort, desc: query.down }] },
+    state: { sorting: [{ id: query.sort, desc: query.down }], rowSelection: chosen },
+    onRowSelectionChange: setChosen,
   });
-  const press = (sort: Sort) => ({ sort, down: query.sort === sort && !query.down });
+  const ask = (form: HTMLFormElement, submitter?: HTMLElement | null) => {
+    clearTimeout(waiting.current);
+    const go = () => {
+      const asked = writeQuery(readQuery(given(new FormData(form, submitter).entries())));
+      begin(() => router.replace(`${base}/garments${asked}`, { scroll: false }));
+    };
+    if (submitter) go();
+    else waiting.current = setTimeout(go, PAUSE);
+  };
+  const headings = new Map(groups.map((group) => [group.name, group]));
+  const isShown = (id: string) => query.show.some((each) => each === id);
+  const wide = query.show.length + 1;
+  const shown = table.getRowModel().rows;
   return (
     <>
-      <FindBar
-        id={FORM}
-        query={query}
-        onChange={setQuery}
-        found={data.length}
-        of={given.rows.length}
-        save={given.save + writeQuery(query)}
-      />
+      <FindBar id={FORM} query={query} facets={facets} ask={ask}>
+        {files}
+      </FindBar>
       <div className="wide">
-        <table className="stack">
+        <table className={`stack ${styles.list}`} aria-busy={busy} onKeyDown={byArrows}>
           <thead>
-            {table.getHeaderGroups().map((group) => (
-              <tr key={group.id}>
-                {group.headers.map((header) => {
-                  const next = press(header.column.id as Sort);
-                  const sorted = header.column.getIsSorted();
-                  return (
-                    <th
-                      key={header.id}
-                      scope="col"
-                      className={RIGHT.has(header.column.id) ? "num" : undefined}
-                      aria-sort={sorted ? (sorted === "desc" ? "descending" : "ascending") : undefined}
-                    >
-                      <button
-                        type="submit"
-                        form={FORM}
-                        name="sort"
-                        value={writeSort(next.sort, next.down)}
-                        onClick={(event) => {
-                          event.preventDefault();
-                          setQuery({ ...query, ...next });
-                        }}
-                      >
-                        <table.FlexRender header={header} />
-                        <span aria-hidden="true">{sorted ? (sorted === "desc" ? "↓" : "↑") : ""}</span>
-                      </button>
-                    </th>
-                  );
-                })}
-              </tr>
-            ))}
+            <tr>
+              <th scope="col" className={styles.pick}>
+                <span className="unseen">Chosen</span>
+                <input
+                  type="checkbox"
+                  aria-label="Choose every row shown"
+                  checked={table.getIsAllRowsSelected()}
+                  onChange={table.getToggleAllRowsSelectedHandler()}
+                />
+              </th>
+              {query.show.map((id) => (
+                <Head key={id} id={id} query={query} />
+              ))}
+            </tr>
           </thead>
           <tbody>
-            {table.getRowModel().rows.map((row) => (
-              <tr key={row.id}>
-                {row.getAllCells().map((cell) => (
-                  <td
-                    key={cell.id}
-                    data-label={LABELS[cell.column.id]}
-                    className={RIGHT.has(cell.column.id) ? "num" : cell.column.id === "name" ? "name b" : undefined}
-                  >
-                    <table.FlexRender cell={cell} />
-                  </td>
-                ))}
-              </tr>
-            ))}
+            {shown.map((row, at) => {
+              const name = query.group === "" ? null : groupOf(row.original, query.group);
+              const before = shown[at - 1]?.original;
+              const begins = query.group !== "" && (!before || groupOf(before, query.group) !== name);
+              const group = name === null ? undefined : headings.get(name);
+              return (
+                <Fragment key={row.id}>
+                  {begins && group && (
+                    <tr className={styles.group}>
+                      <th scope="rowgroup" colSpan={wide}>
+                        {group.name} <span className="units">{`${group.count}, ${showHours(group.minutes)}`}</span>
+                      </th>
+                    </tr>
+                  )}
+                  <tr className={row.getIsSelected() ? "in-hand" : undefined}>
+                    <td className={styles.pick}>
+                      <input
+                        type="checkbox"
+                        form="chosen"
+                        name="number"
+                        value={row.id}
+                        aria-label={`Choose ${row.id}, ${row.original.name}`}
+                        checked={row.getIsSelected()}
+                        onChange={row.getToggleSelectedHandler()}
+                      />
+                    </td>
+                    {row
+                      .getAllCells()
+                      .filter((cell) => isShown(cell.column.id))
+                      .map((cell) => (
+                        <Cell key={cell.id} id={cell.column.id as ColumnId}>
+                          <table.FlexRender cell={cell} />
+                        </Cell>
+                      ))}
+                  </tr>
+                </Fragment>
+              );
+            })}
           </tbody>
         </table>
       </div>
-      {data.length === 0 && <p className="part q">No garment answers to that. Clear the search to see all {given.rows.length}.</p>}
+      {rows.length === 0 && <p className="part q">No garment answers to that. Clear the search to see all {of}.</p>}
+      <ChosenBar
+        base={base}
+        canChange={canChange}
+        query={query}
+        found={found}
+        chosen={Object.keys(chosen)}
+        shown={shown.map((row) => row.id)}
+        none={() => setChosen({})}
+      />
     </>
   );
+};
+
+const Head = ({ id, query }: { readonly id: ColumnId; readonly query: GarmentQuery }) => {
+  const { label, right } = columnOf(id);
+  const sorted = query.sort === id;
+  return (
+    <th scope="col" className={right ? "num" : undefined} aria-sort={sorted ? (query.down ? "descending" : "ascending") : undefined}>
+      <button type="submit" form={FORM} name="sort" value={writeSort(id, sorted && !query.down)}>
+        {label}
+        <span aria-hidden="true">{sorted ? (query.down ? "↓" : "↑") : ""}</span>
+      </button>
+    </th>
+  );
+};
+
+const Cell = ({ id, children }: { readonly id: ColumnId; readonly children: React.ReactNode }) => {
+  const { right, short } = columnOf(id);
+  return (
+    <td data-label={short} className={right ? "num" : id === "name" ? "name b" : undefined}>
+      {children}
+    </td>
+  );
+};
+
+/** Up and down go from one row's box to the next. */
+const byArrows = (event: React.KeyboardEvent<HTMLTableElement>) => {
+  const step = event.key === "ArrowDown" ? 1 : event.key === "ArrowUp" ? -1 : 0;
+  if (step === 0 || !(event.target instanceof HTMLInputElement)) return;
+  const boxes = [...event.currentTarget.querySelectorAll<HTMLInputElement>('input[type="checkbox"]')];
+  const next = boxes[boxes.indexOf(event.target) + step];
+  if (!next) return;
+  event.preventDefault();
+  next.focus();
 };

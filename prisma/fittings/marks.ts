@@ -1,0 +1,59 @@
+import type { Finding, FittedAt } from "#lib/fittings/answer";
+import type { AuthorizedCompany } from "../authorized";
+import { database } from "../client";
+import { type Hand, inProduction } from "../inProduction";
+import { performerId } from "./performer";
+
+/** What was seen at one place of the body. */
+export interface KeptMark extends FittedAt {
+  readonly id: string;
+  /** Named place of the figure. */
+  readonly place: string;
+  readonly finding: Finding;
+  readonly text: string;
+  /** Code of the other work it became. */
+  readonly task: string | null;
+  readonly at: Date;
+  readonly who: string | null;
+}
+
+export type NewMark = Omit<KeptMark, "id" | "at" | "who">;
+
+/** Marks of some garments of a production, in the order they were made. */
+export async function listMarks(company: AuthorizedCompany, production: string, garments: readonly string[]): Promise<readonly KeptMark[]> {
+  const rows = await database().fittingMark.findMany({
+    where: { companyId: company, production: { code: production }, garmentNumber: { in: [...garments] } },
+    include: { performer: { select: { code: true } }, by: { include: { user: { select: { name: true } } } } },
+    orderBy: [{ createdAt: "asc" }, { id: "asc" }],
+  });
+  return rows.map((row) => ({
+    id: row.id,
+    garment: row.garmentNumber,
+    fitting: row.fitting,
+    performer: row.performer.code,
+    place: row.place,
+    finding: row.finding as Finding,
+    text: row.text,
+    task: row.task,
+    at: row.createdAt,
+    who: row.by?.user.name ?? null,
+  }));
+}
+
+export const addMark = (hand: Hand, { garment, performer, ...mark }: NewMark): Promise<void> =>
+  inProduction(hand, async (tx, of) => {
+    const row = { ...of, ...mark, garmentNumber: garment, performerId: await performerId(tx, of.companyId, performer) };
+    const { id } = await tx.fittingMark.create({ data: row });
+    const detail = `${garment}, ${mark.place}: ${mark.finding}${mark.text && `, ${mark.text}`}`;
+    return { value: undefined, did: { action: "fitting marked", detail, subject: { table: "FittingMark", id } } };
+  });
+
+/** Takes a mark away; false when it is gone already. The work it became stays: it is taken back in the history. */
+export const dropMark = (hand: Hand, id: string): Promise<boolean> =>
+  inProduction(hand, async (tx, { companyId, productionId }) => {
+    const row = await tx.fittingMark.findFirst({ where: { companyId, productionId, id } });
+    if (!row) return { value: false, did: null };
+    await tx.fittingMark.delete({ where: { id } });
+    const detail = `${row.garmentNumber}, ${row.place}: ${row.finding}`;
+    return { value: true, did: { action: "mark taken away", detail, subject: { table: "FittingMark", id } } };
+  });
