@@ -28,13 +28,19 @@ export type ThreadMessage =
 
 /**
  * Levels in a thread of its own, so that whoever asks stays awake, and stops on rounds, time or the signal, keeping the best plan.
+ *
+ * @param start starts the thread; the pages name its bundled file, since they are bundled themselves
  * @throws what the thread throws: a defect
  */
-export function levelInThread(problem: LevellingProblem, options: ThreadOptions): Promise<LevellingAnswer> {
+export function levelInThread(
+  problem: LevellingProblem,
+  options: ThreadOptions,
+  start: (order: ThreadOrder) => Worker = startThread,
+): Promise<LevellingAnswer> {
   const stop = new SharedArrayBuffer(4);
   const ask = () => void Atomics.store(new Int32Array(stop), 0, 1);
   const order: ThreadOrder = { problem, seed: options.seed, rounds: options.rounds, stop };
-  const worker = startThread(order);
+  const worker = start(order);
   const timer = setTimeout(ask, options.seconds * 1000);
   options.signal?.addEventListener("abort", ask);
   if (options.signal?.aborted) ask();
