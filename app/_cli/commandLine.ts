@@ -2,6 +2,7 @@ import { parseArgs } from "node:util";
 import { meant } from "#lib/exchange/nearest";
 import { failed, ok, type Result } from "#lib/result";
 import { type AskCommand, readAsk } from "./askCommand";
+import { REMEDY_OPTIONS, type RemediesCommand, remediesOf } from "./remediesCommand";
 import { readSearch, SEARCH_OPTIONS, type SearchOptions } from "./searchOptions";
 import { type CompareCommand, compareOf, type SourcesCommand, sourcesOf, type VersionsCommand, versionsOf } from "./whatIfCommands";
 
@@ -13,6 +14,7 @@ export type Command =
   | AskCommand
   | CompareCommand
   | SourcesCommand
+  | RemediesCommand
   | VersionsCommand;
 
 export interface PlanCommand extends SearchOptions {
@@ -30,6 +32,7 @@ const OPTIONS = {
   ask: [],
   compare: ["out", "json", ...SEARCH_OPTIONS],
   sources: ["hire", "hire-days", "buy", "buy-days", "json", ...SEARCH_OPTIONS],
+  remedies: [...(Object.keys(REMEDY_OPTIONS) as (keyof typeof REMEDY_OPTIONS)[]), "json", ...SEARCH_OPTIONS],
   versions: ["pieces", "write", "json"],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 type Helped = keyof typeof OPTIONS;
@@ -78,6 +81,7 @@ const commandOf = ([command, ...words]: readonly string[], options: ReadonlyMap<
   if (foreign !== undefined) return failed(`${command} has no option --${foreign}.`);
   if (command === "compare") return compareOf(words, options);
   if (command === "sources") return sourcesOf(words, options);
+  if (command === "remedies") return remediesOf(words, options);
   if (command === "versions") return versionsOf(words, options);
   const [folder, ...more] = words;
   if (folder === undefined) return failed(`Say which folder: tarlatan ${command} FOLDER. See --help.`);

@@ -15,6 +15,7 @@ Commands
   check FOLDER            only read the folder and tell what is wrong with it
   compare BEFORE AFTER    plan two folders and tell what changes
   sources FOLDER PIECE    make, pull, alter, hire or buy: hours, money and date
+  remedies FOLDER         what would help a late plan, each as a plan of its own
   versions FOLDER CONSTRUCTION NEW.json
                           what a new version of a construction would change
   help [COMMAND]          say more about a command

@@ -5,6 +5,7 @@ import { compare } from "./compare";
 import { HELP } from "./help";
 import type { Output } from "./output";
 import { plan } from "./plan";
+import { remedies } from "./remedies";
 import { sources } from "./sources";
 import { VERSION } from "./version";
 import { versions } from "./versions";
@@ -32,6 +33,8 @@ const run = (command: Command): number | Promise<number> => {
       return compare(command, output);
     case "sources":
       return sources(command, output);
+    case "remedies":
+      return remedies(command, output);
     case "versions":
       return versions(command, output);
   }

@@ -50,6 +50,33 @@ Labour: likely minutes at the mean cost of the makers who have the skill, each a
 Materials: by how much the purchase list grows, in whole packs. Finish: of the last garment, in a plan with all other work.
 ${ENDS}
 `,
+  remedies: `Tells what would help a plan: each remedy is planned, beginning from the plan as it stands, and the best comes first.
+
+Examples
+  npm run -s tarlatan -- remedies seed/impossible
+  npm run -s tarlatan -- remedies seed/small --hands net:10 --overtime delia:6h --sooner net-stiff-white:7
+
+Usage
+  npm run -s tarlatan -- remedies FOLDER [--hands SKILL:DAYS:COUNT] [--overtime WHO:HOURS] [--outwork WHAT:PRICE:DAYS]
+                         [--simpler PIECE:PARAMETER:VALUE] [--sooner MATERIAL:DAYS] [--one-more KIND] [--json]
+                         [--seconds S] [--rounds R] [--seed N] [--today DAY]
+
+Options
+  --hands SKILL:DAYS:COUNT   more makers with the skill, for so many working days (COUNT 1 unless said)
+  --overtime WHO:HOURS       overtime of a maker, or of each who has a skill, two hours an evening at most
+  --outwork WHAT:PRICE:DAYS  a garment, or all of a piece, made out of the house: price of one, days by the calendar
+  --simpler PIECE:PARAMETER:VALUE  a parameter of a piece set to something less
+  --sooner MATERIAL:DAYS     a material so many days sooner
+  --one-more KIND            one more machine of a kind, or "fitting room"
+  --json                     the figures as JSON on standard output
+${SEARCH}
+                 (3 rounds for each plan unless said otherwise, and 10 at least for the one to be helped)
+
+With none of the first six it tries those that the causes of lateness suggest: the late delivery, the scarce skill, the fitting room, the decoration.
+More hands are paid for all their hours; an outworker does all but patterns and fittings. What a quicker delivery or another machine costs is not known here.
+Long hours tire and hurt: your own agreement and the law come first.
+${ENDS}
+`,
   versions: `Tells what a new version of a construction would change: which garments, by how many hours (low, likely, high) and how much of each
 material. Writes nothing unless told.
 

@@ -48,7 +48,7 @@ export const lateApproval = async (
   if (!before.approvals.some(({ code }) => code === approval)) return failed(`Nothing waits for an approval "${approval}".`);
   const after = await planStaging(withLaterAnswer(staging, approval, workingDaysLater), {
     ...options,
-    current: before.answer.plan,
+    current: () => before.answer.plan,
   });
   const [from, to] = [finishes(before), finishes(after)];
   const { garments = [], otherWork = [] } = waitingOn(before).find((one) => one.approval === approval) ?? {};

@@ -14,13 +14,13 @@ export interface Days {
 /**
  * When a maker works, on the wall clock: weekly hours and overtime from her first day to her last, less absences and closed days.
  * The minutes reserved for repairs of the repertoire are the last ordinary ones of each week, and are left out.
- * Speed is the productive share times the pace of the day.
+ * Speed is the productive share times the pace of the day. `asked` are hours of overtime on certain days, beyond those of each week.
  */
-export const makerCalendar = (maker: Maker, absences: readonly Absence[], days: Days): Stretch[] => {
+export const makerCalendar = (maker: Maker, absences: readonly Absence[], days: Days, asked: readonly Interval[] = []): Stretch[] => {
   const away = absences.filter((absence) => absence.maker === null || absence.maker === maker.code).flatMap(absentIntervals);
   const present = (hours: readonly WeekHours[]) => without(hoursOfDays(hours, employedDays(maker, days)), away);
   const ordinary = present(maker.hours);
-  const overtime = without(present(maker.overtime), ordinary);
+  const overtime = without([...present(maker.overtime), ...without(asked, away)], ordinary);
   const working = keepBack(ordinary, maker.reservedMinutesPerWeek);
   return [...paced(maker, working, false), ...paced(maker, overtime, true)].sort((a, b) => a.start - b.start);
 };

@@ -21,15 +21,21 @@ interface Member {
 
 /**
  * Every operation of every garment, once. Garments of a set with the same construction are worked together where the operation allows it,
- * in the order of the set, in batches of at most two days. A prototype that is still to be approved is worked alone, ahead of the rest.
+ * in the order of the set, in batches of at most two days. A prototype that is still to be approved is worked alone, ahead of the rest, and so is
+ * what goes out of the house.
  */
-export const batches = (garments: readonly Garment[], works: readonly GarmentWork[], sets: readonly GarmentSet[]): Batch[] => {
+export const batches = (
+  garments: readonly Garment[],
+  works: readonly GarmentWork[],
+  sets: readonly GarmentSet[],
+  isOut: (garment: string) => boolean = () => false,
+): Batch[] => {
   const garmentOf = new Map(garments.map((garment) => [garment.number, garment]));
   const groups = new Map<string, Member[]>();
   for (const work of works) {
     const garment = garmentOf.get(work.garment)!;
     for (const operation of work.operations) {
-      const together = operation.batch && garment.set !== null && !awaitsApproval(garment, sets);
+      const together = operation.batch && garment.set !== null && !awaitsApproval(garment, sets) && !isOut(garment.number);
       const key = JSON.stringify([together ? [garment.set, garment.construction] : garment.number, operation.code]);
       groups.set(key, [...(groups.get(key) ?? []), { garment, operation }]);
     }

@@ -17,6 +17,8 @@ export interface Sources {
   readonly performers: ReadonlyMap<string, number>;
   /** First minute at which the node's goods are there. */
   readonly release: (node: number) => number;
+  /** Minutes by the clock that an operation takes out of the house; null when it is done here. */
+  readonly out: (garment: string, operation: string) => number | null;
 }
 
 /** A node as the engine sees it. */
@@ -36,6 +38,8 @@ export const engineNode = (node: PlanNode, at: number, from: Sources): EngineNod
   }
   if (node.kind === "operation") {
     const { operation, minutes, garments } = from.batchOf.get(at)!;
+    const out = from.out(garments[0]!, operation.code);
+    if (out !== null) return { ...instant(node.key, garments[0]!), minutes: out, release };
     return {
       ...instant(node.key, garments.length === 1 ? garments[0]! : node.key),
       minutes,

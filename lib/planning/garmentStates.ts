@@ -5,6 +5,7 @@ import type { LevellingAnswer } from "#lib/levelling/problem";
 import type { Minutes } from "#lib/units/quantities";
 import { openDays } from "./answers";
 import { toWall } from "./axis";
+import { workMinutes } from "./outwork";
 import type { Prepared } from "./prepared";
 import type { GarmentState, PlanNode } from "./stagingPlan";
 import type { Lateness } from "./why";
@@ -43,8 +44,9 @@ const minutesByGarment = ({ nodes, problem }: Prepared): ReadonlyMap<string, Min
   const minutes = new Map<string, Minutes>();
   for (const [at, node] of nodes.entries()) {
     const garments = workedAt(node);
-    const share = Math.floor(problem.nodes[at]!.minutes / garments.length);
-    const odd = problem.nodes[at]!.minutes - share * garments.length;
+    const whole = workMinutes(problem.nodes[at]!);
+    const share = Math.floor(whole / garments.length);
+    const odd = whole - share * garments.length;
     for (const [place, garment] of garments.entries()) minutes.set(garment, (minutes.get(garment) ?? 0) + share + (place < odd ? 1 : 0));
   }
   return minutes;

@@ -20,7 +20,12 @@ export interface Graph {
  * Operations (batched), fittings and the finish of each garment, with their waits. A batch waits for all its garments, and they for it.
  * A garment without work (hired, bought, pulled as it is) has no nodes.
  */
-export const makeGraph = (garments: readonly Garment[], works: readonly GarmentWork[], sets: readonly GarmentSet[]): Graph => {
+export const makeGraph = (
+  garments: readonly Garment[],
+  works: readonly GarmentWork[],
+  sets: readonly GarmentSet[],
+  isOut: (garment: string) => boolean = () => false,
+): Graph => {
   const nodes: PlanNode[] = [];
   const batchOf = new Map<number, Batch>();
   const places = new Map<string, number[]>();
@@ -31,7 +36,7 @@ export const makeGraph = (garments: readonly Garment[], works: readonly GarmentW
   const find = (garment: string, code: string) => places.get(placeKey(garment, code)) ?? [];
 
   const working = works.filter((work) => work.operations.length + work.fittings.length > 0);
-  for (const batch of batches(garments, working, sets)) {
+  for (const batch of batches(garments, working, sets, isOut)) {
     const { code } = batch.operation;
     const [first, ...others] = batch.garments as [string, ...string[]];
     const node = add({ key: batchKey(batch), kind: "operation", garments: batch.garments, operation: code }, first, code);

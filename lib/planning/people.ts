@@ -11,11 +11,16 @@ import { type Axis, onAxis } from "./axis";
 export const FITTING_ROOM = "fitting room";
 
 /** Makers in the order of the staging, on the engine's axis. */
-export const engineMakers = ({ makers, absences }: Staging, axis: Axis, days: Days): EngineMaker[] =>
+export const engineMakers = (
+  { makers, absences }: Staging,
+  axis: Axis,
+  days: Days,
+  overtime: ReadonlyMap<string, readonly Interval[]>,
+): EngineMaker[] =>
   makers.map((maker) => ({
     id: maker.code,
     pace: SKILLS.map((skill) => maker.skills[skill] ?? 0),
-    calendar: onAxis(axis, makerCalendar(maker, absences, days)),
+    calendar: onAxis(axis, makerCalendar(maker, absences, days, overtime.get(maker.code))),
     costPerHour: maker.costPerHour,
     overtimeCostPerHour: maker.overtimeCostPerHour,
   }));

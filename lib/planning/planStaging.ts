@@ -3,13 +3,14 @@ import type { LevellingAnswer, LevellingProblem, Plan } from "#lib/levelling/pro
 import type { Staging } from "#lib/staging/staging";
 import { assemble } from "./assemble";
 import { type PrepareOptions, prepare } from "./prepare";
+import type { Prepared } from "./prepared";
 import type { StagingPlan } from "./stagingPlan";
 
 export interface PlanOptions extends PrepareOptions {
   /** How the problem is levelled: here and now, or in a thread. */
   readonly level: (problem: LevellingProblem) => LevellingAnswer | Promise<LevellingAnswer>;
-  /** Plan of the same work to stay close to; none when absent. */
-  readonly current?: Plan;
+  /** Plan to begin from and stay close to, in terms of the problem; none when absent. */
+  readonly current?: (prepared: Prepared) => Plan;
 }
 
 /**
@@ -18,7 +19,7 @@ export interface PlanOptions extends PrepareOptions {
  */
 export const planStaging = async (staging: Staging, { level, current, ...options }: PlanOptions): Promise<StagingPlan> => {
   const fresh = prepare(staging, options);
-  const prepared = current ? { ...fresh, problem: { ...fresh.problem, current } } : fresh;
+  const prepared = current ? { ...fresh, problem: { ...fresh.problem, current: current(fresh) } } : fresh;
   const answer = await level(prepared.problem);
   const wrong = checkPlan(prepared.problem, answer.plan);
   if (wrong.length > 0) throw new Error(`The plan breaks ${wrong.length} of its own rules; first: ${JSON.stringify(wrong[0])}`);

@@ -2,6 +2,7 @@ import type { GarmentWork } from "#lib/breakdown/work";
 import type { LevellingAnswer } from "#lib/levelling/problem";
 import { toWall } from "./axis";
 import { overtimeOf } from "./labourCost";
+import { workMinutes } from "./outwork";
 import type { Prepared } from "./prepared";
 import type { PlanNode, PlannedFitting, PlannedTask } from "./stagingPlan";
 
@@ -21,7 +22,7 @@ export const plannedTasks = (prepared: Prepared, { plan }: LevellingAnswer): Pla
         node: at,
         key: node.key,
         ...task,
-        minutes: problem.nodes[at]!.minutes,
+        minutes: workMinutes(problem.nodes[at]!),
         maker: maker === null ? null : problem.makers[maker]!.id,
         start: placed && toWall(axis, placed.start),
         end: placed && toWall(axis, placed.end),

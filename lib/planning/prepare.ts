@@ -7,7 +7,7 @@ import { garmentsOf } from "#lib/casting/garments";
 import type { Garment } from "#lib/casting/wardrobe";
 import { workroomHours } from "#lib/labour/calendars";
 import { SKILLS } from "#lib/labour/skills";
-import type { LevellingProblem } from "#lib/levelling/problem";
+import type { Interval, LevellingProblem } from "#lib/levelling/problem";
 import type { Staging } from "#lib/staging/staging";
 import { answersGiven, workingDay } from "./answers";
 import { overdueAnswers } from "./approvalNotes";
@@ -19,6 +19,7 @@ import { engineNode } from "./engineNodes";
 import { deliveries } from "./goods";
 import { makeGraph } from "./graph";
 import { otherNodes } from "./otherNodes";
+import { type OutDays, outMinutes } from "./outwork";
 import { engineMachines, engineMakers, enginePerformers, engineRooms } from "./people";
 import type { Prepared } from "./prepared";
 import type { PlanNode } from "./stagingPlan";
@@ -31,6 +32,10 @@ export interface PrepareOptions {
   readonly today: PlainDate;
   /** Day on which a hired or bought garment comes: no work is done on it before. Null: it is there. */
   readonly arrives?: (garment: Garment) => PlainDate | null;
+  /** Days by the calendar for which an outworker has a garment. Null: it is made here. */
+  readonly out?: OutDays;
+  /** Overtime asked of makers on certain days, on the wall clock, by maker. */
+  readonly overtime?: ReadonlyMap<string, readonly Interval[]>;
 }
 
 /** Breaks a staging down and states it as a problem for the engine. Work begins on `today`, or the production's first day if that is later. */
@@ -44,7 +49,7 @@ export const prepareWorks = (
   staging: Staging,
   garments: readonly Garment[],
   works: readonly GarmentWork[],
-  { today, arrives }: PrepareOptions,
+  { today, arrives, out = () => null, overtime = new Map() }: PrepareOptions,
 ): Prepared => {
   // Calendars begin with the production, so that a plan kept since then can be read beside them; new work begins no sooner than today.
   const starts = dayNumber(staging.production.starts);
@@ -53,7 +58,8 @@ export const prepareWorks = (
   const dayZero = mondayOf(days.from);
   const axis = makeAxis(dayZero, days.to, staging.production.zone);
 
-  const graph = makeGraph(garments, works, staging.sets);
+  const outside = outMinutes(garments, works, out);
+  const graph = makeGraph(garments, works, staging.sets, outside.has);
   const other = otherNodes(staging, garments, works, graph);
   const gates = approvals(openApprovals(staging, garments), garments, works, graph, other, workingDay(staging));
   const nodes = [...graph.nodes, ...other.nodes, ...gates.nodes];
@@ -68,7 +74,7 @@ export const prepareWorks = (
   );
 
   const answered = answersGiven(gates, staging, first, days.to);
-  const outside = (node: number): DayNumber => {
+  const firstDay = (node: number): DayNumber => {
     const asked = other.taskAt.get(node)?.askedOn ?? null;
     return Math.max(first, answered.get(node) ?? first, asked === null ? first : dayNumber(asked));
   };
@@ -86,15 +92,16 @@ export const prepareWorks = (
     performers: new Map(staging.performers.map(({ code }, at) => [code, at])),
     release: (node: number) =>
       Math.max(
-        startOf(outside(node)),
+        startOf(firstDay(node)),
         goodsThere.get(node) ?? 0,
         ...garmentsAt(nodes[node]!).map((garment) => garmentThere.get(garment) ?? 0),
       ),
+    out: outside.minutes,
   };
   const open = onAxis(axis, workroomHours(staging.makers, staging.absences, days));
   const problem: LevellingProblem = {
     skills: SKILLS,
-    makers: engineMakers(staging, axis, days),
+    makers: engineMakers(staging, axis, days, overtime),
     machines,
     rooms: engineRooms(staging, open),
     performers: enginePerformers(staging, axis, days),

@@ -7,8 +7,11 @@ import type { Prepared } from "./prepared";
 import type { StoredPlan, StoredRow, StoredVisit } from "./storedPlan";
 
 /** The answer as it is kept, by keys, codes and the wall clock. */
-export const storePlan = (prepared: Prepared, answer: LevellingAnswer, inputRevision: number): StoredPlan => {
-  const { problem, nodes, axis } = prepared;
+export const storePlan = (
+  { problem, nodes, axis }: Pick<Prepared, "problem" | "nodes" | "axis">,
+  answer: LevellingAnswer,
+  inputRevision: number,
+): StoredPlan => {
   const { plan, measures, bounds, seed, rounds, schedules, rule } = answer;
   const unplaced = new Map(plan.unplaced.map((one) => [one.node, one]));
   const rows = nodes.map(({ key }, at): StoredRow => {
@@ -38,6 +41,10 @@ export const storePlan = (prepared: Prepared, answer: LevellingAnswer, inputRevi
   );
   return { seed, rounds, schedules, rule, inputRevision, measures, bounds, rows, visits };
 };
+
+/** A plan of one problem as a plan of another, changed one: work is known by its key, people and rooms by their codes, and times by the clock. */
+export const carriedPlan = (from: Pick<Prepared, "problem" | "nodes" | "axis">, answer: LevellingAnswer, to: Prepared): Plan =>
+  restored(to, storePlan(from, answer, 0));
 
 /**
  * A kept plan read beside the staging of today: work that is no longer needed falls away, and work that is new, or whose people have gone,

@@ -1,12 +1,7 @@
 import { addDays, dayNumber, mondayOf, plainDate } from "#lib/calendar/days";
 import { MINUTES_PER_DAY, type PlainDate, type WallMinute } from "#lib/calendar/plainDate";
-import { type Axis, makeAxis, toAxis } from "#lib/planning/axis";
-import type { StagingPlan } from "#lib/planning/stagingPlan";
+import { type Axis, toAxis } from "#lib/planning/axis";
 import type { Milestone, MilestoneKind, Staging } from "#lib/staging/staging";
-
-/** The axis of a plan's problem. */
-export const axisOf = ({ dayZero, problem, staging }: Pick<StagingPlan, "dayZero" | "problem" | "staging">): Axis =>
-  makeAxis(dayZero, dayZero + Math.ceil(problem.horizon / MINUTES_PER_DAY) + 1, staging.production.zone);
 
 /** Minute of the problem at which a day begins. */
 export const dayOnAxis = (axis: Axis, day: PlainDate): number => toAxis(axis, dayNumber(day) * MINUTES_PER_DAY);

@@ -3,12 +3,13 @@ import { showWall } from "#lib/calendar/showDay";
 import type { Skill } from "#lib/labour/skills";
 import type { EngineMaker, Interval } from "#lib/levelling/problem";
 import { toAxis } from "#lib/planning/axis";
+import { axisOf } from "#lib/planning/axisOf";
 import type { StagingPlan } from "#lib/planning/stagingPlan";
 import { showHours } from "#lib/units/hours";
 import type { Minutes } from "#lib/units/quantities";
 import { words } from "#lib/words/words";
 import type { Answer, Asked } from "./answer";
-import { axisOf, dayOnAxis, milestoneMeant, milestoneWall } from "./dates";
+import { dayOnAxis, milestoneMeant, milestoneWall } from "./dates";
 import type { Options } from "./options";
 import { counted, sum } from "./told";
 

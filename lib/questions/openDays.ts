@@ -3,8 +3,8 @@ import type { OpenDay } from "#lib/calendar/workingDays";
 import { workroomHours } from "#lib/labour/calendars";
 import type { Interval } from "#lib/levelling/problem";
 import { toWall } from "#lib/planning/axis";
+import { axisOf } from "#lib/planning/axisOf";
 import type { StagingPlan } from "#lib/planning/stagingPlan";
-import { axisOf } from "./dates";
 
 /** Hours in which anybody works, on the wall clock, over the whole of a plan. */
 export const openHours = (plan: Pick<StagingPlan, "dayZero" | "problem" | "staging">): Interval[] => {

@@ -2,10 +2,10 @@ import { MINUTES_PER_DAY, type WallMinute } from "#lib/calendar/plainDate";
 import { addWorkingDays } from "#lib/calendar/workingDays";
 import type { LevellingAnswer, LevellingProblem } from "#lib/levelling/problem";
 import { toAxis, toWall } from "#lib/planning/axis";
+import { axisOf } from "#lib/planning/axisOf";
 import type { StagingPlan } from "#lib/planning/stagingPlan";
 import type { Minutes } from "#lib/units/quantities";
 import type { Asked } from "./answer";
-import { axisOf } from "./dates";
 import { openDay } from "./openDays";
 
 /** What comes of it when everything still to be done on one garment begins later than planned. */

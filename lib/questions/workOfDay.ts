@@ -3,8 +3,9 @@ import { MINUTES_PER_DAY, type PlainDate, type WallMinute } from "#lib/calendar/
 import { minutesWithin } from "#lib/labour/intervals";
 import type { Interval } from "#lib/levelling/problem";
 import { toAxis, toWall } from "#lib/planning/axis";
+import { axisOf } from "#lib/planning/axisOf";
 import type { PlannedTask, StagingPlan } from "#lib/planning/stagingPlan";
-import { axisOf, isWithin } from "./dates";
+import { isWithin } from "./dates";
 import { openHours } from "./openDays";
 
 export interface WorkItem {

@@ -26,7 +26,7 @@ export const whatHelps = async (
   plan: StagingPlan,
   remedies: readonly Remedy[],
   options: TryOptions,
-  onStep: (made: number, all: number) => void = () => {},
+  onStep: (made: number, all: number) => unknown = () => {},
 ): Promise<WhatHelps> => {
   const all = remedies.length + 1;
   onStep(0, all);
