@@ -19,12 +19,30 @@ export class BlockPlacer {
 
   /** -1, or a pinned node that starts before one of the block can be done. */
   place(block: Int32Array): number {
+    if (block.length === 1) return this.placeOne(block[0]!);
     const { schedule } = this;
     const { recording } = schedule;
-    schedule.recording = recording || block.length > 1;
+    schedule.recording = true;
     const broken = this.attempts(block);
     schedule.recording = recording;
     return broken;
+  }
+
+  /** A node alone has no greatest lag to keep. */
+  private placeOne(node: number): number {
+    const { schedule, choices } = this;
+    if (schedule.unplaced[node] !== null) return -1;
+    const from = this.earliestStart(node);
+    if (schedule.isPlaced(node)) {
+      if (from < 0 || schedule.start[node]! < from) return node;
+    } else if (from < 0) {
+      schedule.unplaced[node] = { reason: "waits for an unplaced one", detail: this.waitsFor(node) };
+      return -1;
+    } else if (!placeNode(schedule, node, Math.max(from, choices.notBefore?.[node] ?? 0), choices)) {
+      schedule.unplaced[node] = whyNot(schedule.compiled, node);
+      return -1;
+    }
+    return this.brokenPin(node)?.node ?? -1;
   }
 
   private attempts(block: Int32Array): number {

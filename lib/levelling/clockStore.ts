@@ -24,10 +24,17 @@ export class ClockStore {
     this.always = makeClock([{ start: 0, end: problem.horizon, rate: 1 }]);
     const workroom = makeClock(problem.open?.map(({ start, end }) => ({ start, end, rate: 1 })) ?? union(problem));
     this.workroom = workroom.total > 0 ? workroom : this.always;
-    const clockOf = (stretches: readonly Stretch[]): Clock =>
-      makeClock(stretches.map(({ start, end, speed }) => ({ start, end, rate: speed })));
-    this.normal = problem.makers.map((maker) => clockOf(maker.calendar.filter((stretch) => !stretch.overtime)));
-    this.full = problem.makers.map((maker, i) => (maker.calendar.some((s) => s.overtime) ? clockOf(maker.calendar) : this.normal[i]!));
+    const made: { readonly stretches: readonly Stretch[]; readonly clock: Clock }[] = [];
+    // Whoever keeps the same hours shares one clock: it stays in the processor's cache.
+    const clockOf = (stretches: readonly Stretch[]): Clock => {
+      const same = made.find((one) => areAlike(one.stretches, stretches));
+      if (same !== undefined) return same.clock;
+      const clock = makeClock(stretches.map(({ start, end, speed }) => ({ start, end, rate: speed })));
+      made.push({ stretches, clock });
+      return clock;
+    };
+    this.full = problem.makers.map(({ calendar }) => clockOf(calendar));
+    this.normal = problem.makers.map(({ calendar }) => clockOf(calendar.filter((stretch) => !stretch.overtime)));
   }
 
   /** A maker's own time; one unit is a minute at speed 1. */
@@ -76,6 +83,9 @@ export class ClockStore {
     return made;
   }
 }
+
+const areAlike = (a: readonly Stretch[], b: readonly Stretch[]): boolean =>
+  a.length === b.length && a.every(({ start, end, speed }, i) => start === b[i]!.start && end === b[i]!.end && speed === b[i]!.speed);
 
 function union(problem: LevellingProblem): { start: number; end: number; rate: number }[] {
   const all = problem.makers

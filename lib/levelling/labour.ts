@@ -1,5 +1,5 @@
 import type { Busy } from "./busy";
-import { advance, type Clock, NEVER, nextWorking, stretchAt } from "./clock";
+import { advance, type Clock, NEVER, nextWorking, stretchAt, unitsBefore } from "./clock";
 import type { Interval } from "./problem";
 
 /** Longest run of straining work and the rest after it. */
@@ -21,11 +21,16 @@ export function startAt(clock: Clock, appointments: Busy, at: number): number {
 
 /** End of a task that pauses and begins at `start`, or NEVER. */
 export function endOf(clock: Clock, appointments: Busy, start: number, need: number, straining: Straining | null): number {
-  if (straining === null) {
-    const end = advance(clock, start, need);
-    if (end === NEVER || appointments.isFree(start, end)) return end;
+  if (straining !== null) return work(clock, appointments, start, need, straining, null);
+  let end = advance(clock, start, need);
+  if (appointments.ends.length === 0) return end;
+  // Each appointment on the way takes its own working time off: the end moves by as much.
+  let more = need;
+  for (let i = appointments.firstEndingAfter(start); i < appointments.starts.length && appointments.starts[i]! < end; i++) {
+    more += unitsBefore(clock, appointments.ends[i]!) - unitsBefore(clock, Math.max(start, appointments.starts[i]!));
+    end = advance(clock, start, more);
   }
-  return work(clock, appointments, start, need, straining, null);
+  return end;
 }
 
 /**

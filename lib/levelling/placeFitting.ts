@@ -103,14 +103,16 @@ function freeFitter(
   overtime: boolean,
 ): Pick<FittingSlot, "fitter" | "interrupts"> | null {
   const { compiled } = schedule;
-  let second: Pick<FittingSlot, "fitter" | "interrupts"> | null = null;
-  for (const fitter of compiled.skilled[compiled.fittings[node]!.fitterSkill]!) {
-    if (!within(compiled.clocks.ofMaker(fitter, overtime), start, end) || !schedule.appointments[fitter]!.isFree(start, end)) continue;
+  const fitters = compiled.skilled[compiled.fittings[node]!.fitterSkill]!;
+  const isThere = (fitter: number): boolean =>
+    within(compiled.clocks.ofMaker(fitter, overtime), start, end) && schedule.appointments[fitter]!.isFree(start, end);
+  for (const fitter of fitters) if (schedule.work[fitter]!.isFree(start, end) && isThere(fitter)) return { fitter, interrupts: null };
+  for (const fitter of fitters) {
+    if (!isThere(fitter)) continue;
     const interrupts = interruption(schedule, fitter, start, end);
-    if (interrupts === null) return { fitter, interrupts };
-    if (interrupts !== "blocked") second ??= { fitter, interrupts };
+    if (interrupts !== "blocked") return { fitter, interrupts };
   }
-  return second;
+  return null;
 }
 
 /** Does one unbroken run hold all of [start, end)? */

@@ -1,12 +1,18 @@
 import { Busy } from "./busy";
-import { type Clock, NEVER, unitsBefore } from "./clock";
-import type { Working } from "./clockStore";
+import { type Clock, makeClock, NEVER, unitsBefore } from "./clock";
 import { machinesFrom, needAt, restedFrom, unbrokenEnd } from "./fit";
 import { endOf, startAt } from "./labour";
 import { crewSlot } from "./placeCrew";
 import type { Schedule, Slot } from "./schedule";
+import { WorkList } from "./workList";
 
 const NOBODY = new Busy();
+const NOTHING = new WorkList(makeClock([]), makeClock([]), 0);
+
+interface Fit {
+  start: number;
+  end: number;
+}
 
 /** Earliest place for a task from `from` on, gaps included; null when there is none. `choice` is the maker wanted, or -1. */
 export function taskSlot(schedule: Schedule, node: number, from: number, overtime: boolean, choice: number): Slot | null {
@@ -14,81 +20,69 @@ export function taskSlot(schedule: Schedule, node: number, from: number, overtim
   const task = compiled.tasks[node]!;
   const seats = compiled.seats[node]!;
   const machines = compiled.openMachines[node]!;
+  const fit: Fit = { start: -1, end: NEVER };
   if (seats.length === 0) {
     if (task.minutes === 0) return from <= compiled.problem.horizon ? { start: from, end: from, crew: [], overtime: false } : null;
-    const found = firstFit(schedule, node, compiled.clocks.ofMachines(machines), NOBODY, NOBODY, task.minutes, from, NEVER);
-    return found === null ? null : { ...found, crew: [], overtime: false };
+    const found = firstFit(schedule, node, compiled.clocks.ofMachines(machines), NOTHING, NOBODY, false, task.minutes, from, fit);
+    return found ? { start: fit.start, end: fit.end, crew: [], overtime: false } : null;
   }
   if (seats.length > 1) return crewSlot(schedule, node, from, overtime);
   const { skill } = seats[0]!;
-  if (choice >= 0) {
-    const slot = slotOf(schedule, node, { maker: choice, skill }, machines, from, overtime, NEVER);
-    if (slot !== null) return slot;
-  }
-  let best = null as Slot | null;
-  for (const maker of compiled.skilled[skill]!) {
-    const before: number = best === null ? NEVER : best.end;
-    best = slotOf(schedule, node, { maker, skill }, machines, from, overtime, before) ?? best;
-  }
-  return best;
+  if (choice >= 0 && fitWith(schedule, node, choice, skill, from, overtime, fit))
+    return { start: fit.start, end: fit.end, crew: [{ maker: choice, skill }], overtime };
+  let best = -1;
+  const skilled = compiled.skilled[skill]!;
+  for (let i = 0; i < skilled.length; i++) if (fitWith(schedule, node, skilled[i]!, skill, from, overtime, fit)) best = skilled[i]!;
+  return best < 0 ? null : { start: fit.start, end: fit.end, crew: [{ maker: best, skill }], overtime };
 }
 
-function slotOf(
-  schedule: Schedule,
-  node: number,
-  person: Working,
-  machines: readonly number[],
-  from: number,
-  overtime: boolean,
-  before: number,
-): Slot | null {
-  const { clocks, problem, tasks } = schedule.compiled;
-  const pace = problem.makers[person.maker]!.pace[person.skill]!;
-  const clock = clocks.ofMakerAt(person.maker, machines, overtime);
-  const need = needAt(tasks[node]!.minutes, pace);
-  const { work: busy, appointments } = schedule;
-  const found = firstFit(schedule, node, clock, busy[person.maker]!, appointments[person.maker]!, need, from, before);
-  return found === null ? null : { ...found, crew: [person], overtime };
+/** The first place with this maker, when it ends before `fit` does. */
+function fitWith(schedule: Schedule, node: number, maker: number, skill: number, from: number, overtime: boolean, fit: Fit): boolean {
+  const { clocks, problem, tasks, openMachines } = schedule.compiled;
+  const clock = clocks.ofMakerAt(maker, openMachines[node]!, overtime);
+  const need = needAt(tasks[node]!.minutes, problem.makers[maker]!.pace[skill]!);
+  return firstFit(schedule, node, clock, schedule.work[maker]!, schedule.appointments[maker]!, overtime, need, from, fit);
 }
 
-/** First place on one clock that ends before `before`, between the tasks already there and with its machines free. */
+/** The first place on one clock, between the tasks already there and with its machines free; false when it does not end before `fit`. */
 function firstFit(
   schedule: Schedule,
   node: number,
   clock: Clock,
-  busy: Busy,
+  busy: WorkList,
   appointments: Busy,
+  overtime: boolean,
   need: number,
   from: number,
-  before: number,
-): { start: number; end: number } | null {
+  fit: Fit,
+): boolean {
+  const before = fit.end;
   const pauses = schedule.compiled.tasks[node]!.pauses;
   const straining = schedule.compiled.straining[node]!;
+  const { starts, ends } = busy;
   let t = from;
   let k = busy.firstEndingAfter(t);
   for (;;) {
-    let next = NEVER;
-    let unitsAt = unitsBefore(clock, t);
-    for (; k < busy.starts.length; k++) {
-      next = busy.starts[k]!;
-      if (next > t && unitsBefore(clock, next) - unitsAt >= need) break;
-      t = busy.ends[k]!;
-      if (t >= before) return null;
-      unitsAt = unitsBefore(clock, t);
-      next = NEVER;
+    if (k < starts.length && (starts[k]! <= t || unitsBefore(clock, starts[k]!) - unitsBefore(clock, t) < need)) {
+      k = busy.firstGap(k + 1, need, overtime, before);
+      if (k < 0) return false;
+      t = ends[k - 1]!;
     }
+    if (t >= before) return false;
+    const next = k < starts.length ? starts[k]! : NEVER;
     t = startAt(clock, appointments, t);
-    if (t >= before) return null;
-    if (t >= next) {
-      t = busy.ends[k]!;
-      continue;
-    }
+    if (t >= before) return false;
+    if (t >= next) continue;
     const end = pauses ? endOf(clock, appointments, t, need, straining) : unbrokenEnd(clock, appointments, t, need, straining);
-    if (end >= before) return null;
-    const again = end < 0 ? -end : end > next ? busy.ends[k]! : againFrom(schedule, node, busy, k, t, end);
-    if (again < 0) return { start: t, end };
+    if (end >= before) return false;
+    const again = end < 0 ? -end : end > next ? next : againFrom(schedule, node, busy, k, t, end);
+    if (again < 0) {
+      fit.start = t;
+      fit.end = end;
+      return true;
+    }
     t = again;
-    while (k < busy.ends.length && busy.ends[k]! <= t) k++;
+    while (k < ends.length && ends[k]! <= t) k++;
   }
 }
 

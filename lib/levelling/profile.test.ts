@@ -2,7 +2,10 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { Profile } from "./profile";
 
-const use = fc.record({ start: fc.nat(60), length: fc.nat(20), more: fc.integer({ min: 1, max: 3 }) });
+const use = fc.record({ start: fc.nat(3000), length: fc.nat(2000), more: fc.integer({ min: 1, max: 3 }) });
+
+/** No use reaches further: four days, so that uses run over the ends of days. */
+const LAST = 5760;
 
 describe("profile", () => {
   it("finds the end of the last part that is too full, as counting minute by minute does", () => {
@@ -10,7 +13,7 @@ describe("profile", () => {
       fc.property(fc.array(use, { maxLength: 8 }), use, (uses, asked) => {
         const count = 4;
         const profile = new Profile(count);
-        const minutes = new Array<number>(120).fill(0);
+        const minutes = new Array<number>(LAST).fill(0);
         for (const { start, length, more } of uses) {
           profile.add(start, start + length, more);
           for (let t = start; t < start + length; t++) minutes[t] = minutes[t]! + more;
@@ -24,7 +27,7 @@ describe("profile", () => {
           return;
         }
         expect(found).toBeGreaterThan(last);
-        for (let t = last; t < Math.min(found, 120); t++) expect(minutes[t]! + asked.more).toBeGreaterThan(count);
+        for (let t = last; t < Math.min(found, LAST); t++) expect(minutes[t]! + asked.more).toBeGreaterThan(count);
       }),
     );
   });

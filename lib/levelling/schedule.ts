@@ -3,6 +3,7 @@ import type { Working } from "./clockStore";
 import type { Compiled } from "./compiled";
 import type { Unplaced } from "./problem";
 import { Profile } from "./profile";
+import { WorkList } from "./workList";
 
 /** Where a task may go: what a search for a place returns. */
 export interface Slot {
@@ -34,7 +35,7 @@ export class Schedule {
   private readonly freeNumbers: number[] = [];
   readonly unplaced: (Omit<Unplaced, "node"> | null)[];
   /** Per maker: tasks from start to end, and visits they fit at. */
-  readonly work: Busy[];
+  readonly work: WorkList[];
   readonly appointments: Busy[];
   readonly performers: Busy[];
   readonly machines: Profile[];
@@ -53,7 +54,9 @@ export class Schedule {
     this.crew = Array.from({ length: count }, () => []);
     this.visitOf = new Int32Array(count).fill(-1);
     this.unplaced = new Array<null>(count).fill(null);
-    this.work = problem.makers.map(() => new Busy());
+    this.work = problem.makers.map(
+      (_, maker) => new WorkList(compiled.clocks.ofMaker(maker, false), compiled.clocks.ofMaker(maker, true), problem.horizon),
+    );
     this.appointments = problem.makers.map(() => new Busy());
     this.performers = problem.performers.map(() => new Busy());
     this.machines = problem.machines.map((machine) => new Profile(machine.count));
