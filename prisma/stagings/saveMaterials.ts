@@ -1,6 +1,7 @@
 import type { Staging } from "#lib/staging/staging";
 import { insertRows, upsertRows } from "../bulk";
 import { need, newId } from "../ids";
+import { settleRegister } from "../stock/settleRegister";
 import { idsOf, retireMissing, type Saving } from "./saving";
 
 export async function saveMaterials(saving: Saving, staging: Staging): Promise<void> {
@@ -31,8 +32,16 @@ export async function saveLots(saving: Saving, staging: Staging): Promise<void> 
       version: 1,
     })),
   );
-  await retireMissing(saving, "lot", staging.lots);
+  await retireMissing(saving, "lot", [...staging.lots, ...(await lotsOfTheShelf(saving))]);
+  await settleRegister(tx, companyId);
 }
+
+/** Lots no file need name: those of orders, and off-cuts. They end when they are used up. */
+const lotsOfTheShelf = ({ tx, companyId }: Saving) =>
+  tx.lot.findMany({
+    where: { companyId, OR: [{ parentId: { not: null } }, { receipts: { some: {} } }, { orderLines: { some: {} } }] },
+    select: { code: true },
+  });
 
 /** The offers of a material that the staging offers replace those it had. */
 export async function saveOffers(saving: Saving, staging: Staging): Promise<void> {
