@@ -18,6 +18,7 @@ export async function everything(code: string): Promise<AuthorizedCompany> {
   const db = database();
   const of = { companyId, productionId };
   await db.planRun.create({ data: { ...of, workroomId, planId, state: "queued", seed: 1, rounds: 2 } });
+  await db.remedyRun.create({ data: { ...of, planId, state: "queued", asked: [] } });
   const { id: garmentId } = await db.garment.findFirstOrThrow({ where: { companyId } });
   const { id: pieceId } = await db.piece.findFirstOrThrow({ where: { companyId } });
   const { id: useId } = await db.garmentUse.create({ data: { ...of, garmentId, pieceId, ordinal: 1, prototype: true } });
