@@ -3,6 +3,7 @@ import type { PlainDate } from "#lib/calendar/plainDate";
 import type { PlanOptions } from "#lib/planning/planStaging";
 import type { Production } from "#lib/staging/staging";
 import { levelInThread } from "../_worker/levelInThread";
+import { startThread } from "../_worker/startThread";
 import type { SearchOptions } from "./searchOptions";
 
 /** More rounds than any search comes to, and longer than anybody waits. */
@@ -12,11 +13,11 @@ const NO_LIMIT = { rounds: 1_000_000_000, seconds: 1_000_000 };
 export const searching = (search: SearchOptions, production: Production): PlanOptions => ({
   today: search.today ?? dayFrom(production),
   level: (problem) =>
-    levelInThread(problem, {
-      seed: search.seed,
-      rounds: search.rounds ?? NO_LIMIT.rounds,
-      seconds: search.seconds ?? NO_LIMIT.seconds,
-    }),
+    levelInThread(
+      problem,
+      { seed: search.seed, rounds: search.rounds ?? NO_LIMIT.rounds, seconds: search.seconds ?? NO_LIMIT.seconds },
+      startThread,
+    ),
 });
 
 /** `, 10 s`, or nothing when rounds decide. */

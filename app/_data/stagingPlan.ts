@@ -16,6 +16,10 @@ import { todayIn } from "./today";
 
 /** A production as the pages show it. */
 export interface ProductionView {
+  readonly productionId: string;
+  readonly workroomId: string;
+  /** Revision of the data everything here was computed from. */
+  readonly inputRevision: number;
   readonly today: PlainDate;
   readonly prepared: Prepared;
   /** Null until the workroom has been levelled for the first time. */
@@ -46,11 +50,15 @@ const compute = async (company: AuthorizedCompany, code: string, today: PlainDat
   if (!loaded) return null;
   const prepared = prepare(loaded.staging, { today });
   const plan = kept && assemble(prepared, restorePlan(prepared, kept.plan));
+  const { productionId, workroomId, inputRevision } = loaded;
   return {
+    productionId,
+    workroomId,
+    inputRevision,
     today,
     prepared,
     plan,
     levelledAt: kept?.createdAt ?? null,
-    stale: kept !== null && kept.plan.inputRevision !== loaded.inputRevision,
+    stale: kept !== null && kept.plan.inputRevision !== inputRevision,
   };
 };

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { level } from "#lib/levelling/level";
 import type { LevellingProblem } from "#lib/levelling/problem";
 import { levelInThread } from "./levelInThread";
+import { startThread } from "./startThread";
 
 const task = (at: number) => ({
   kind: "task" as const,
@@ -41,24 +42,28 @@ const problem: LevellingProblem = {
 
 describe("levelInThread", () => {
   it("gives what the search gives when called here: same seed and rounds, same answer", async () => {
-    const there = await levelInThread(problem, { seed: 7, rounds: 5, seconds: 60 });
+    const there = await levelInThread(problem, { seed: 7, rounds: 5, seconds: 60 }, startThread);
     expect(there).toEqual(level(problem, { seed: 7, rounds: 5, stop: () => false }));
   });
 
   it("ends on time with an answer, and tells its progress meanwhile", async () => {
     const told: number[] = [];
-    const answer = await levelInThread(problem, { seed: 1, rounds: 1e9, seconds: 0.5, onProgress: (round) => told.push(round) });
+    const answer = await levelInThread(
+      problem,
+      { seed: 1, rounds: 1e9, seconds: 0.5, onProgress: (round) => told.push(round) },
+      startThread,
+    );
     expect(answer.plan.placed.every((place) => place !== null)).toBe(true);
     expect(answer.rounds).toBeLessThan(1e9);
     expect(told.length).toBeGreaterThan(0);
   });
 
   it("ends at once, with a plan all the same, when it was told to stop before", async () => {
-    const answer = await levelInThread(problem, { seed: 1, rounds: 1e9, seconds: 60, signal: AbortSignal.abort() });
+    const answer = await levelInThread(problem, { seed: 1, rounds: 1e9, seconds: 60, signal: AbortSignal.abort() }, startThread);
     expect(answer.plan.placed.every((place) => place !== null)).toBe(true);
   });
 
   it("passes a defect on instead of waiting for ever", async () => {
-    await expect(levelInThread({} as LevellingProblem, { seed: 1, rounds: 1, seconds: 60 })).rejects.toThrow();
+    await expect(levelInThread({} as LevellingProblem, { seed: 1, rounds: 1, seconds: 60 }, startThread)).rejects.toThrow();
   });
 });

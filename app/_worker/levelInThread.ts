@@ -1,4 +1,4 @@
-import { Worker } from "node:worker_threads";
+import type { Worker } from "node:worker_threads";
 import type { LevellingAnswer, LevellingProblem, Measures } from "#lib/levelling/problem";
 
 export interface ThreadOptions {
@@ -29,13 +29,13 @@ export type ThreadMessage =
 /**
  * Levels in a thread of its own, so that whoever asks stays awake, and stops on rounds, time or the signal, keeping the best plan.
  *
- * @param start starts the thread; the pages name its bundled file, since they are bundled themselves
+ * @param start starts the thread: pages find its file elsewhere than the job process
  * @throws what the thread throws: a defect
  */
 export function levelInThread(
   problem: LevellingProblem,
   options: ThreadOptions,
-  start: (order: ThreadOrder) => Worker = startThread,
+  start: (order: ThreadOrder) => Worker,
 ): Promise<LevellingAnswer> {
   const stop = new SharedArrayBuffer(4);
   const ask = () => void Atomics.store(new Int32Array(stop), 0, 1);
@@ -55,14 +55,4 @@ export function levelInThread(
     clearTimeout(timer);
     options.signal?.removeEventListener("abort", ask);
   });
-}
-
-/** Bundled, the thread's file lies beside this one; in development and in tests it is read as TypeScript. */
-function startThread(workerData: ThreadOrder): Worker {
-  const here = import.meta.url;
-  if (here.endsWith(".mjs")) return new Worker(new URL("./levelThread.mjs", here), { workerData });
-  // A loader named on a thread's command line is passed over when the parent has one already: the thread asks for it itself.
-  const [loader, file] = [import.meta.resolve("tsx/esm/api"), new URL("./levelThread.ts", here).href].map((url) => JSON.stringify(url));
-  const start = `import(${loader}).then(({ tsImport }) => tsImport(${file}, ${file}))`;
-  return new Worker(start, { eval: true, workerData });
 }

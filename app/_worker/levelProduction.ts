@@ -10,6 +10,7 @@ import { loadStaging } from "#prisma/stagings/load";
 import { todayIn } from "../_data/today";
 import { levelInThread } from "./levelInThread";
 import { reportWhile } from "./reportWhile";
+import { startThread } from "./startThread";
 
 /** A search ends after this, whatever the rounds asked for. */
 const LONGEST_SECONDS = 60;
@@ -45,7 +46,11 @@ async function levelRun(company: AuthorizedCompany, job: LevelJob, run: Run, { s
   const { staging, workroomId, productionId, inputRevision } = loaded;
   const prepared = prepare(staging, { today: todayIn(staging.production.zone) });
   const answer = await reportWhile(company, run.id, signal, ({ stop, onProgress }) =>
-    levelInThread(prepared.problem, { seed: run.seed, rounds: run.rounds, seconds: LONGEST_SECONDS, signal: stop, onProgress }),
+    levelInThread(
+      prepared.problem,
+      { seed: run.seed, rounds: run.rounds, seconds: LONGEST_SECONDS, signal: stop, onProgress },
+      startThread,
+    ),
   );
   const faults = checkPlan(prepared.problem, answer.plan);
   if (faults.length > 0) {
