@@ -6,7 +6,7 @@ import type { Staging } from "#lib/staging/staging";
 import type { FileKey, Tables } from "#lib/staging/tables";
 import type { EditRefusal, RowChange } from "./edit";
 import { type EditedTable, editTable } from "./editTable";
-import { fileKeyOf, rowTexts } from "./rows";
+import { fileKeyOf, rowTexts, sameCells } from "./rows";
 
 export interface Applied {
   readonly staging: Staging;
@@ -59,7 +59,7 @@ const changesDone = (before: Staging, after: Staging, key: FileKey, { rows, take
     if (!isNew) return [];
     if (from === null) return [{ file: is.file, before: null, after: texts(is, at), at }];
     const change = { file: is.file, before: texts(was, from), after: texts(is, at) };
-    return was.rows[from]!.every((cell, column) => cell === is.rows[at]![column]) ? [] : [change];
+    return sameCells(was.rows[from]!, is.rows[at]!) ? [] : [change];
   });
   return [...out, ...kept];
 };

@@ -3,7 +3,7 @@ import type { Staging } from "#lib/staging/staging";
 import { FILE_KEYS, type FileKey } from "#lib/staging/tables";
 import type { RowChange } from "./edit";
 import { longestRising } from "./longestRising";
-import { rowTexts } from "./rows";
+import { rowTexts, sameCells } from "./rows";
 
 /**
  * The changes of rows that make one staging into the other, so that whatever changes a staging can be written as a pure function of it.
@@ -27,9 +27,7 @@ const tableChanges = (was: WrittenTable, is: WrittenTable): readonly RowChange[]
   const rest = is.rows.flatMap((row, at): readonly RowChange[] => {
     if (!stay.has(at)) return [{ file: is.file, before: null, after: rowTexts(is, row), at }];
     const old = was.rows[from[at]!]!;
-    return old.every((cell, column) => cell === row[column])
-      ? []
-      : [{ file: is.file, before: rowTexts(was, old), after: rowTexts(is, row) }];
+    return sameCells(old, row) ? [] : [{ file: is.file, before: rowTexts(was, old), after: rowTexts(is, row) }];
   });
   return [...out, ...rest];
 };

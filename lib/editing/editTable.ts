@@ -5,7 +5,7 @@ import type { Written } from "#lib/staging/stagingFile";
 import type { FileKey } from "#lib/staging/tables";
 import type { RowChange, RowConflict, RowTexts } from "./edit";
 import { readRow, usualTexts } from "./readRow";
-import { cellsOf, fileKeyOf, nameOf, rowTexts } from "./rows";
+import { cellsOf, fileKeyOf, nameOf, rowTexts, sameCells } from "./rows";
 
 interface EditedRow {
   /** As far as they could be read. */
@@ -63,7 +63,7 @@ const findRows = (table: WrittenTable, key: FileKey, written: Written, changes: 
     // Of rows that are alike the one at its place is meant.
     const at = free.find((place) => place === mine.at) ?? free[0];
     const theirs = at === undefined ? undefined : table.rows[at];
-    if (at !== undefined && theirs?.every((cell, column) => cell === cells[column])) changed.set(at, mine);
+    if (at !== undefined && theirs && sameCells(theirs, cells)) changed.set(at, mine);
     else conflicts.push({ mine, theirs: theirs ? rowTexts(table, theirs) : null });
   }
   return { changed, conflicts };

@@ -27,6 +27,17 @@ export const cellsOf = ({ file, headings }: WrittenTable, row: RowTexts): readon
 export const nameOf = ({ key }: WrittenTable, cells: readonly string[]): string =>
   JSON.stringify(key.length > 0 ? key.map((column) => cells[column]) : cells);
 
+/** Whether rows say the same. In what order a cell gives its `name=value` pairs says nothing, and a database does not keep it. */
+export const sameCells = (one: readonly string[], other: readonly string[]): boolean =>
+  one.every((cell, column) => cell === other[column] || inOrder(cell) === inOrder(other[column] ?? ""));
+
+const inOrder = (cell: string): string =>
+  cell
+    .split(";")
+    .map((part) => part.trim())
+    .sort()
+    .join(";");
+
 /** All rows of a file as a person would write them, in their order. */
 export const rowsOf = (staging: Staging, file: string): readonly RowTexts[] => {
   const table = writeTable(staging, fileKeyOf(file));

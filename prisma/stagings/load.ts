@@ -18,10 +18,35 @@ export interface LoadedStaging {
 
 /** A production with its workroom and the company's registers, all as of one moment; null when the company has none of that code. */
 export function loadStaging(company: AuthorizedCompany, productionCode: string): Promise<LoadedStaging | null> {
-  return database().$transaction((tx) => loadStagingIn(tx, company, productionCode), { isolationLevel: "RepeatableRead", timeout: 30_000 });
+  return database().$transaction((tx) => loadRemembered(tx, company, productionCode), {
+    isolationLevel: "RepeatableRead",
+    timeout: 30_000,
+  });
 }
 
-/** The same inside a transaction that does more. */
+const MOST_REMEMBERED = 8;
+const remembered = new Map<string, LoadedStaging>();
+
+/** The same inside a transaction that does more. One of this revision that was loaded before is not loaded again: all that a staging holds is written together with a new revision. */
+export async function loadRemembered(tx: Transaction, companyId: string, code: string): Promise<LoadedStaging | null> {
+  const row = await tx.production.findUnique({ where: { companyId_code: { companyId, code } }, select: { id: true, inputRevision: true } });
+  if (!row) return null;
+  const known = remembered.get(`${row.id} ${row.inputRevision}`);
+  const loaded = known ?? (await loadStagingIn(tx, companyId, code));
+  if (loaded) rememberStaging(loaded);
+  return loaded;
+}
+
+/** Keeps a staging that is in the database as it is, once that is certain; the least recently used goes first. */
+export const rememberStaging = (loaded: LoadedStaging): void => {
+  const name = `${loaded.productionId} ${loaded.inputRevision}`;
+  remembered.delete(name);
+  remembered.set(name, loaded);
+  const oldest = remembered.keys().next().value;
+  if (remembered.size > MOST_REMEMBERED && oldest !== undefined) remembered.delete(oldest);
+};
+
+/** Loaded anew, also when the transaction itself has changed it. */
 export async function loadStagingIn(tx: Transaction, companyId: string, code: string): Promise<LoadedStaging | null> {
   const row = await tx.production.findUnique({ where: { companyId_code: { companyId, code } }, include: { workroom: true } });
   if (!row) return null;

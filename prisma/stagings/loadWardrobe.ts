@@ -66,7 +66,7 @@ async function loadPieces(tx: Transaction, companyId: string, productionId: stri
       set: code,
       due: code,
       stock: { select: { number: true } },
-      pieceMaterials: { include: { material: code } },
+      pieceMaterials: { include: { material: code }, orderBy: { role: "asc" } },
     },
   });
   return pieces.map((piece) => ({

@@ -20,7 +20,11 @@ export async function loadWorkroom(tx: Transaction, companyId: string, workroomI
   const inUse = { where: { companyId, workroomId, retiredAt: null }, orderBy: [{ position: "asc" as const }, { code: "asc" as const }] };
   const makers = await tx.maker.findMany({
     ...inUse,
-    include: { makerSkills: true, makerHours: { orderBy: { position: "asc" } }, makerPaces: { orderBy: { position: "asc" } } },
+    include: {
+      makerSkills: { orderBy: { skill: "asc" } },
+      makerHours: { orderBy: { position: "asc" } },
+      makerPaces: { orderBy: { position: "asc" } },
+    },
   });
   const machines = await tx.machine.findMany(inUse);
   const absences = await tx.absence.findMany({

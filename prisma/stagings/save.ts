@@ -48,7 +48,7 @@ export async function saveStagingIn(
     where: { companyId: company, id: { not: productionId } },
     data: { inputRevision: { increment: 1 } },
   });
-  const saving = { tx, companyId: company, workroomId, productionId, whole: others.count === 0, known: new Map() };
+  const saving = { tx, companyId: company, workroomId, productionId, whole: others.count === 0, before: null, known: new Map() };
   await saveParts(saving, staging, null);
   await writeAuditIn(tx, company, {
     user,

@@ -1,12 +1,20 @@
 import type { Staging } from "#lib/staging/staging";
 import { insertRows, upsertRows } from "../bulk";
 import { need, needOrNull } from "../ids";
-import { idsOf, type Saving } from "./saving";
+import { changedRows, idsOf, type Saving } from "./saving";
 
 /** Roles with their places. */
 export async function saveRoles(saving: Saving, staging: Staging): Promise<void> {
   const { tx, companyId, productionId } = saving;
-  const rows = staging.roles.map(({ code, name, kind }, position) => ({ companyId, productionId, code, name, kind, position, version: 1 }));
+  const rows = changedRows(saving, staging, "roles").map(({ row: { code, name, kind }, position }) => ({
+    companyId,
+    productionId,
+    code,
+    name,
+    kind,
+    position,
+    version: 1,
+  }));
   await upsertRows(tx, "Role", ["productionId", "code"], rows);
   const roles = await idsOf(saving, "role");
   const numbered = staging.roles.flatMap((role) =>
@@ -19,8 +27,15 @@ export async function saveRoles(saving: Saving, staging: Staging): Promise<void>
     where company_id = ${companyId}::uuid and role_id = role and number > places`;
 }
 
-export async function saveScenes({ tx, companyId, productionId }: Saving, staging: Staging): Promise<void> {
-  const rows = staging.scenes.map((scene, position) => ({ companyId, productionId, ...scene, position, version: 1 }));
+export async function saveScenes(saving: Saving, staging: Staging): Promise<void> {
+  const { tx, companyId, productionId } = saving;
+  const rows = changedRows(saving, staging, "scenes").map(({ row, position }) => ({
+    companyId,
+    productionId,
+    ...row,
+    position,
+    version: 1,
+  }));
   await upsertRows(tx, "Scene", ["productionId", "code"], rows);
 }
 

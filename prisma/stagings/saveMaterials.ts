@@ -2,7 +2,7 @@ import type { Staging } from "#lib/staging/staging";
 import { insertRows, upsertRows } from "../bulk";
 import { need, newId } from "../ids";
 import { settleRegister } from "../stock/settleRegister";
-import { idsOf, retireMissing, type Saving } from "./saving";
+import { changedRows, idsOf, retireMissing, type Saving } from "./saving";
 
 export async function saveMaterials(saving: Saving, staging: Staging): Promise<void> {
   const { tx, companyId } = saving;
@@ -10,7 +10,13 @@ export async function saveMaterials(saving: Saving, staging: Staging): Promise<v
     tx,
     "Material",
     ["code"],
-    staging.materials.map((material, position) => ({ companyId, ...material, position, retiredAt: null, version: 1 })),
+    changedRows(saving, staging, "materials").map(({ row: material, position }) => ({
+      companyId,
+      ...material,
+      position,
+      retiredAt: null,
+      version: 1,
+    })),
   );
   await retireMissing(saving, "material", staging.materials);
 }
@@ -23,7 +29,7 @@ export async function saveLots(saving: Saving, staging: Staging): Promise<void> 
     tx,
     "Lot",
     ["code"],
-    staging.lots.map(({ material, ...lot }, position) => ({
+    changedRows(saving, staging, "lots").map(({ row: { material, ...lot }, position }) => ({
       companyId,
       materialId: need(materials, material),
       ...lot,

@@ -1,10 +1,10 @@
 import type { Staging } from "#lib/staging/staging";
 import { insertRows, upsertRows } from "../bulk";
 import { need, needOrNull, newId } from "../ids";
-import { idsOf, retireMissing, type Saving } from "./saving";
+import { changedRows, idsOf, retireMissing, type Saving } from "./saving";
 
-export async function saveSizes(saving: Saving, { sizeGroups }: Staging): Promise<void> {
-  const rows = sizeGroups.map(({ code, name }, position) => ({
+export async function saveSizes(saving: Saving, staging: Staging): Promise<void> {
+  const rows = changedRows(saving, staging, "sizeGroups").map(({ row: { code, name }, position }) => ({
     companyId: saving.companyId,
     code,
     name,
@@ -13,16 +13,16 @@ export async function saveSizes(saving: Saving, { sizeGroups }: Staging): Promis
     version: 1,
   }));
   await upsertRows(saving.tx, "SizeGroup", ["code"], rows);
-  await retireMissing(saving, "sizeGroup", sizeGroups);
+  await retireMissing(saving, "sizeGroup", staging.sizeGroups);
 }
 
-export async function savePerformers(saving: Saving, { performers }: Staging): Promise<void> {
+export async function savePerformers(saving: Saving, staging: Staging): Promise<void> {
   const sizeGroups = await idsOf(saving, "sizeGroup");
   await upsertRows(
     saving.tx,
     "Performer",
     ["code"],
-    performers.map((performer, position) => ({
+    changedRows(saving, staging, "performers").map(({ row: performer, position }) => ({
       companyId: saving.companyId,
       code: performer.code,
       name: performer.name,
@@ -33,7 +33,7 @@ export async function savePerformers(saving: Saving, { performers }: Staging): P
       version: 1,
     })),
   );
-  await retireMissing(saving, "performer", performers);
+  await retireMissing(saving, "performer", staging.performers);
 }
 
 /** The sheets of a body that the staging measures replace those it had. */

@@ -1,17 +1,24 @@
 import type { Staging } from "#lib/staging/staging";
 import { insertRows, upsertRows } from "../bulk";
 import { type Ids, need, needOrNull } from "../ids";
-import { idsOf, type Saving } from "./saving";
+import { changedRows, idsOf, type Saving } from "./saving";
 
-export async function saveMilestones({ tx, companyId, productionId }: Saving, { milestones }: Staging): Promise<void> {
-  const rows = milestones.map((milestone, position) => ({ companyId, productionId, ...milestone, position, version: 1 }));
+export async function saveMilestones(saving: Saving, staging: Staging): Promise<void> {
+  const { tx, companyId, productionId } = saving;
+  const rows = changedRows(saving, staging, "milestones").map(({ row, position }) => ({
+    companyId,
+    productionId,
+    ...row,
+    position,
+    version: 1,
+  }));
   await upsertRows(tx, "Milestone", ["productionId", "code"], rows);
 }
 
-export async function saveCostumes(saving: Saving, { costumes }: Staging): Promise<void> {
+export async function saveCostumes(saving: Saving, staging: Staging): Promise<void> {
   const { tx, companyId, productionId } = saving;
   const roles = await idsOf(saving, "role");
-  const rows = costumes.map(({ role, ...costume }, position) => ({
+  const rows = changedRows(saving, staging, "costumes").map(({ row: { role, ...costume }, position }) => ({
     companyId,
     productionId,
     ...costume,
@@ -22,20 +29,21 @@ export async function saveCostumes(saving: Saving, { costumes }: Staging): Promi
   await upsertRows(tx, "Costume", ["productionId", "code"], rows);
 }
 
-export async function saveSets({ tx, companyId, productionId }: Saving, { sets }: Staging): Promise<void> {
-  const rows = sets.map((set, position) => ({ companyId, productionId, ...set, position, version: 1 }));
+export async function saveSets(saving: Saving, staging: Staging): Promise<void> {
+  const { tx, companyId, productionId } = saving;
+  const rows = changedRows(saving, staging, "sets").map(({ row, position }) => ({ companyId, productionId, ...row, position, version: 1 }));
   await upsertRows(tx, "GarmentSet", ["productionId", "code"], rows);
 }
 
 /** Garments the company has already. */
-export async function saveStock(saving: Saving, { stock }: Staging): Promise<void> {
+export async function saveStock(saving: Saving, staging: Staging): Promise<void> {
   const { tx, companyId, whole } = saving;
   const constructions = await idsOf(saving, "construction");
   await upsertRows(
     tx,
     "Garment",
     ["number"],
-    stock.map(({ construction, ...garment }, position) => ({
+    changedRows(saving, staging, "stock").map(({ row: { construction, ...garment }, position }) => ({
       companyId,
       ...garment,
       constructionId: needOrNull(constructions, construction),
@@ -44,7 +52,7 @@ export async function saveStock(saving: Saving, { stock }: Staging): Promise<voi
       version: 1,
     })),
   );
-  const missing = { companyId, state: "in stock", number: { notIn: stock.map(({ number }) => number) } };
+  const missing = { companyId, state: "in stock", number: { notIn: staging.stock.map(({ number }) => number) } };
   if (whole) await tx.garment.updateMany({ where: missing, data: { state: "gone", version: { increment: 1 } } });
 }
 
@@ -68,7 +76,7 @@ export async function savePieces(saving: Saving, staging: Staging): Promise<void
     tx,
     "Piece",
     ["productionId", "code"],
-    staging.pieces.map((piece, position) => ({
+    changedRows(saving, staging, "pieces").map(({ row: piece, position }) => ({
       companyId,
       productionId,
       costumeId: need(costumes, piece.costume),

@@ -2,7 +2,7 @@ import type { WeekHours } from "#lib/labour/workroom";
 import type { Staging } from "#lib/staging/staging";
 import { insertRows, upsertRows } from "../bulk";
 import { type Ids, need, needOrNull } from "../ids";
-import { idsOf, retireMissing, type Saving } from "./saving";
+import { changedRows, idsOf, retireMissing, type Saving } from "./saving";
 
 /** Makers with skills, hours and pace. */
 export async function saveMakers(saving: Saving, staging: Staging): Promise<void> {
@@ -11,7 +11,7 @@ export async function saveMakers(saving: Saving, staging: Staging): Promise<void
     tx,
     "Maker",
     ["workroomId", "code"],
-    staging.makers.map((maker, position) => ({
+    changedRows(saving, staging, "makers").map(({ row: maker, position }) => ({
       companyId,
       workroomId,
       code: maker.code,
@@ -33,11 +33,18 @@ export async function saveMakers(saving: Saving, staging: Staging): Promise<void
   await saveMakersParts(saving, staging, await idsOf(saving, "maker"));
 }
 
-export async function saveMachines(saving: Saving, { machines }: Staging): Promise<void> {
+export async function saveMachines(saving: Saving, staging: Staging): Promise<void> {
   const { tx, companyId, workroomId } = saving;
-  const rows = machines.map((machine, position) => ({ companyId, workroomId, ...machine, position, retiredAt: null, version: 1 }));
+  const rows = changedRows(saving, staging, "machines").map(({ row, position }) => ({
+    companyId,
+    workroomId,
+    ...row,
+    position,
+    retiredAt: null,
+    version: 1,
+  }));
   await upsertRows(tx, "Machine", ["workroomId", "code"], rows);
-  await retireMissing(saving, "machine", machines);
+  await retireMissing(saving, "machine", staging.machines);
 }
 
 async function saveMakersParts({ tx, companyId }: Saving, staging: Staging, ids: Ids): Promise<void> {

@@ -1,3 +1,4 @@
+import type { Staging } from "#lib/staging/staging";
 import type { Transaction } from "../client";
 import type { Ids } from "../ids";
 
@@ -13,6 +14,8 @@ export interface Saving {
    * may need what it does not name.
    */
   readonly whole: boolean;
+  /** What is there: rows that stay as they are need not be written. Null when it is not known. */
+  readonly before: Staging | null;
   /** Ids asked for so far. */
   readonly known: Map<string, Promise<Ids>>;
 }
@@ -31,6 +34,20 @@ export async function retireMissing(
   const table = tx[register] as unknown as { updateMany(change: typeof retire): Promise<unknown> };
   await table.updateMany(retire);
 }
+
+type Listed = { readonly [K in keyof Staging]: Staging[K] extends readonly (infer Row)[] ? Row : never };
+
+/** The rows of a list that are not there yet as they are and where they are, each with its place. */
+export const changedRows = <K extends keyof Omit<Staging, "production">>(
+  { before }: Saving,
+  staging: Staging,
+  list: K,
+): readonly { readonly row: Listed[K]; readonly position: number }[] => {
+  const there = before?.[list] as readonly Listed[K][] | undefined;
+  return (staging[list] as readonly Listed[K][]).flatMap((row, position) =>
+    there !== undefined && JSON.stringify(row) === JSON.stringify(there[position]) ? [] : [{ row, position }],
+  );
+};
 
 const SCOPES = {
   sizeGroup: "company",
