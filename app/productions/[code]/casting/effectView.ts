@@ -1,0 +1,123 @@
+import { wallMinute } from "#lib/calendar/clock";
+import { showWall } from "#lib/calendar/showDay";
+import { cellKey, type Recast } from "#lib/casting/castCell";
+import { type Doubling, doublings } from "#lib/casting/doublings";
+import { recast } from "#lib/casting/recast";
+import { DEFAULT_RULES } from "#lib/fittings/rules";
+import type { Staging } from "#lib/staging/staging";
+import { showHours } from "#lib/units/hours";
+import { castingEffect, type RecastGarment } from "#lib/whatif/castingEffect";
+import { type FittingMove, fittingMoves } from "#lib/whatif/fittingMoves";
+import { nameOfMaterial, nameOfPerformer } from "../../../_data/names";
+import { showQuantity } from "../../../_data/quantity";
+import type { ProductionView } from "../../../_data/stagingPlan";
+import { begunGarments } from "./begun";
+import { doublingSentence, recastWords } from "./cellWords";
+
+/** What follows from a change of the casting, in words and figures that may cross to the browser. */
+export interface EffectView {
+  /** Who dances what, change by change. */
+  readonly says: readonly string[];
+  readonly garments: readonly { readonly number: string; readonly name: string; readonly follows: string; readonly hours: string }[];
+  readonly work: string;
+  readonly fitting: string;
+  readonly materials: readonly { readonly name: string; readonly more: string }[];
+  readonly fittings: readonly { readonly code: "fit" | "cut" | "late"; readonly text: string }[];
+  /** Places at one time that were not so before. */
+  readonly clashes: readonly string[];
+  readonly notes: readonly string[];
+}
+
+const MOST_FITTINGS = 8;
+
+export const effectView = (view: ProductionView, changes: readonly Recast[]): EffectView => {
+  const before = view.prepared;
+  const after = recast(before.staging, changes);
+  const effect = castingEffect(before, after, begunGarments(view));
+  const moves = fittingMoves(effect.fittings, view.plan?.fittings ?? [], after.calls, DEFAULT_RULES, wallMinute(view.today, 0));
+  const { lengths } = after.production;
+  return {
+    says: lastOfEach(changes).map((change) => recastWords(before.staging, change)),
+    garments: effect.garments.map((one) => ({
+      number: one.garment.number,
+      name: one.garment.name,
+      follows: follows(one, after),
+      hours: one.minutes === 0 ? "" : signed(one.minutes),
+    })),
+    work: effect.minutes === 0 ? "no more and no less" : signed(effect.minutes),
+    fitting: effect.fittingMinutes === 0 ? "" : signed(effect.fittingMinutes),
+    materials: effect.materials.map(({ material, measure, before: was, after: is }) => ({
+      name: nameOfMaterial(after, material),
+      more: `${is > was ? "+" : "−"}${showQuantity(Math.abs(is - was), measure, lengths)}`,
+    })),
+    fittings: fittingLines(moves, after),
+    clashes: newClashes(before.staging, after).map((one) => doublingSentence(after, one)),
+    notes: [
+      ...(effect.renumbered > 0 ? [`${effect.renumbered} other garments get another number: look to labels that are sewn in.`] : []),
+      ...(effect.garments.some(({ kind }) => kind === "refit") && !view.plan
+        ? ["Which garments are begun is not known before the first levelling."]
+        : []),
+    ],
+  };
+};
+
+/** Of changes of one cell the last, since it is what is kept. */
+const lastOfEach = (changes: readonly Recast[]): readonly Recast[] => [...new Map(changes.map((one) => [cellKey(one), one])).values()];
+
+const signed = (minutes: number): string => (minutes > 0 ? `+${showHours(minutes)}` : `−${showHours(-minutes)}`);
+
+const follows = ({ kind, garment, from, begun }: RecastGarment, staging: Staging): string => {
+  const [first, ...others] = garment.wearers;
+  const who = first?.performer ? nameOfPerformer(staging, first.performer) : "size group";
+  switch (kind) {
+    case "added":
+      return garment.source === "build" ? "one more to make" : "one more";
+    case "dropped":
+      return begun ? "begun, and nobody wears it" : "not needed";
+    case "recut":
+      return from === null ? `made for ${who}` : `made for ${who} instead`;
+    case "refit":
+      return `${begun ? "begun: " : ""}refitted to ${who}`;
+    case "wearers":
+      return others.length === 0 ? "fitted to nobody else" : `fitted to ${others.length} more`;
+    case "turn":
+      return "another turn in its set";
+  }
+};
+
+/** Fittings with an appointment one by one, the rest counted. */
+const fittingLines = (moves: readonly FittingMove[], staging: Staging): EffectView["fittings"] => {
+  const name = (code: string | null) => (code === null ? "" : nameOfPerformer(staging, code));
+  const timed = moves.filter(({ at }) => at !== null);
+  const lines = timed.slice(0, MOST_FITTINGS).map((move) => {
+    const when = showWall(move.at!);
+    if (move.after === null) return { code: "cut" as const, text: `${name(move.before)}: ${move.name}, ${when}, is given back` };
+    if (move.keepsTime) return { code: "fit" as const, text: `${name(move.after)} is free ${when}: ${move.name} keeps its time` };
+    return {
+      code: "late" as const,
+      text: `${name(move.after)} is not free ${when}: ${move.name} ${move.next === null ? "has no free time" : `moves, free ${showWall(move.next)}`}`,
+    };
+  });
+  const more = moves.filter(({ at, after, change }) => at === null && after !== null && change === "added");
+  const minutes = more.reduce((sum, one) => sum + one.minutesAfter, 0);
+  const [first] = more;
+  const next = first?.next ? `. ${name(first.after)} is free ${showWall(first.next)}` : "";
+  const rest = timed.length - lines.length;
+  return [
+    ...(more.length > 0
+      ? [
+          {
+            code: "fit" as const,
+            text: `${more.length === 1 ? "One fitting more" : `${more.length} fittings more`}, ${showHours(minutes)}${next}`,
+          },
+        ]
+      : []),
+    ...lines,
+    ...(rest > 0 ? [{ code: "late" as const, text: `${rest} more appointments change` }] : []),
+  ];
+};
+
+const newClashes = (before: Staging, after: Staging): readonly Doubling[] => {
+  const known = new Set(doublings(before).map((one) => JSON.stringify(one)));
+  return doublings(after).filter((one) => one.kind !== "apart" && !known.has(JSON.stringify(one)));
+};
