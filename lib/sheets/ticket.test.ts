@@ -30,9 +30,9 @@ describe("a ticket", () => {
     const long = { ...work!, operations: Array.from({ length: 17 }, (_, at) => ({ ...work!.operations[0]!, code: `step ${at}` })) };
     const tickets = ticketsOf(garment!, long, unplanned);
     expect(tickets.map(({ sheet, sheets, lines }) => [sheet, sheets, lines.length])).toEqual([
-      [1, 3, 7],
-      [2, 3, 7],
-      [3, 3, 4],
+      [1, 3, 6],
+      [2, 3, 6],
+      [3, 3, 6],
     ]);
   });
 

@@ -60,13 +60,15 @@ export const ticketsOf = (
   const { staging } = source;
   const lines = [...operationLines(work, source, isWanted), ...otherLines(garment, source, isWanted)];
   const sheets = Math.ceil(lines.length / MOST_LINES);
+  // Shared out evenly, so that the last sheet does not carry one line.
+  const each = Math.ceil(lines.length / sheets);
   const due = staging.milestones.find(({ code }) => code === garment.due);
   const kinds = new Map(staging.materials.map(({ code, kind }) => [code, kind]));
   return Array.from({ length: sheets }, (_, at) => ({
     garment,
     sheet: at + 1,
     sheets,
-    lines: lines.slice(at * MOST_LINES, (at + 1) * MOST_LINES),
+    lines: lines.slice(at * each, (at + 1) * each),
     body: bodyLines(garment, staging),
     fittings: source.fittings.filter((fitting) => fitting.garment === garment.number),
     cautions: garmentCautions(new Set(work.needs.flatMap(({ material }) => kinds.get(material) ?? [])), garment.source),
