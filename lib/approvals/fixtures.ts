@@ -62,7 +62,7 @@ export const skirts = (changes: Partial<Staging> = {}): Staging =>
         grain: "fixed",
       },
     ],
-    lots: [{ code: "L1", material: "net", dyeLot: "", quantity: 5000, location: "", arrives: null }],
+    lots: [{ code: "L1", material: "net", dyeLot: "", quantity: 5000, location: "", breadth: null, arrives: null }],
     ...changes,
   });
 

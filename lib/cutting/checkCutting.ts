@@ -1,39 +1,35 @@
 import type { Need } from "#lib/breakdown/work";
-import type { CuttingPlan } from "#lib/purchasing/purchase";
 import type { Length } from "#lib/units/quantities";
+import { checkPattern } from "./checkPattern";
+import type { CuttingPlan } from "./cuttingPlan";
 
 /**
- * Judges a cutting plan from its needs alone, sharing no code with what makes plans: every piece is cut once, rows are no broader than the
- * cloth, stocks no shorter than what is cut from them, and the figures follow from the pieces. Returns what is wrong, in words.
+ * Judges a cutting plan from its needs alone, sharing no code with what makes plans: every piece is cut once and turned only where the grain
+ * is free, none lies over another or off the stock, cuts have their kerf, and the figures follow from the places. Returns what is wrong, in words.
  */
-export const checkCutting = (plan: CuttingPlan, needs: readonly Need[], cuttable: Length | null): readonly string[] => {
-  const faults = [...missing(plan, needs, cuttable)];
+export const checkCutting = (plan: CuttingPlan, needs: readonly Need[], cuttable: Length | null, turned = false): readonly string[] => {
+  const faults = [...missing(plan, needs, cuttable, turned), ...plan.patterns.flatMap((pattern) => checkPattern(plan, pattern, cuttable))];
   let stocks = 0;
   let used = 0;
-  for (const pattern of plan.patterns) {
-    const depths = new Map<number, number>();
-    const across = new Map<number, number>();
-    for (const [at, piece] of pattern.pieces.entries()) {
-      const row = piece.row ?? -1 - at;
-      depths.set(row, Math.max(depths.get(row) ?? 0, piece.length));
-      across.set(row, (across.get(row) ?? 0) + (piece.breadth ?? cuttable ?? 0));
-    }
-    if (cuttable !== null && Math.max(...across.values()) > cuttable) faults.push(`A row is broader than the ${cuttable} of the cloth.`);
-    const length = [...depths.values()].reduce((sum, depth) => sum + depth, 0);
-    if (plan.stock !== null && (length + pattern.offcut !== plan.stock || pattern.offcut < 0))
-      faults.push(`Pieces of ${length} and an offcut of ${pattern.offcut} are not a stock of ${plan.stock}.`);
-    stocks += pattern.times;
-    used += length * pattern.times;
+  for (const { times, pieces } of plan.patterns) {
+    stocks += times;
+    used += times * Math.max(0, ...pieces.map((piece) => piece.y + piece.length));
+    if (!turned && pieces.some((piece) => piece.turned)) faults.push("A piece is turned, and the grain is fixed.");
   }
   if (stocks !== plan.count) faults.push(`${stocks} stocks are cut, ${plan.count} are told.`);
   if (used !== plan.used) faults.push(`${used} is used, ${plan.used} is told.`);
   if (plan.stock !== null && plan.waste !== plan.count * plan.stock - used) faults.push(`The waste is not ${plan.waste}.`);
   if (plan.bound > plan.count) faults.push(`The bound ${plan.bound} is above the ${plan.count} used.`);
+  if (plan.lengthBound !== null && plan.lengthBound > plan.used)
+    faults.push(`The bound ${plan.lengthBound} is above the ${plan.used} used.`);
+  const reached = plan.lengthBound === null ? plan.bound === plan.count : plan.lengthBound === plan.used;
+  if (plan.proved !== reached)
+    faults.push(plan.proved ? "It is told as proved, and its bound is not reached." : "It is proved, and not told so.");
   return faults;
 };
 
 /** Listed pieces must be there as often as listed; a need without a list, by its length. */
-const missing = (plan: CuttingPlan, needs: readonly Need[], cuttable: Length | null): readonly string[] => {
+const missing = (plan: CuttingPlan, needs: readonly Need[], cuttable: Length | null, turned: boolean): readonly string[] => {
   const left = new Map<string, number>();
   const add = (name: string, by: number) => left.set(name, (left.get(name) ?? 0) + by);
   const byLength = new Set<string>();
@@ -42,16 +38,22 @@ const missing = (plan: CuttingPlan, needs: readonly Need[], cuttable: Length | n
       byLength.add(`${need.garment}, ${need.label.uk}`);
       add(`${need.garment}, ${need.label.uk}`, need.quantity);
     }
-    for (const cut of need.cuts) {
-      const joined = cuttable !== null && cut.breadth !== null ? Math.max(1, Math.ceil(cut.breadth / cuttable)) : 1;
-      add(`${need.garment}, ${cut.label}, ${cut.length}`, cut.count * joined);
+    for (const { label, length, breadth, count } of need.cuts) {
+      const tooBroad = cuttable !== null && breadth !== null && breadth > cuttable && !(turned && length <= cuttable);
+      const own = tooBroad ? { breadth: null, count: count * Math.ceil(breadth / cuttable) } : { breadth, count };
+      add(`${need.garment}, ${label}, ${sizeOf(length, own.breadth)}`, own.count);
     }
   }
   for (const pattern of plan.patterns)
-    for (const { garment, label, length } of pattern.pieces) {
+    for (const { garment, label, length, breadth, turned: lies } of pattern.pieces) {
       const name = `${garment}, ${label}`;
       if (byLength.has(name)) add(name, -length * pattern.times);
-      else add(`${name}, ${length}`, -pattern.times);
+      else if (lies && length === cuttable) add(`${name}, ${sizeOf(breadth!, null)}`, -pattern.times);
+      else add(`${name}, ${sizeOf(length, breadth)}`, -pattern.times);
     }
   return [...left].filter(([, count]) => count !== 0).map(([name, count]) => `${name}: ${count} too few.`);
 };
+
+/** The sides of a piece, whichever way it lies: whether it may be turned is asked of the piece. */
+const sizeOf = (length: Length, breadth: Length | null): string =>
+  breadth === null ? String(length) : `${Math.max(length, breadth)} x ${Math.min(length, breadth)}`;

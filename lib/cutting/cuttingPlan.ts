@@ -1,4 +1,5 @@
 import type { Length } from "#lib/units/quantities";
+import type { CutQuestion } from "./question";
 
 /** One piece where it is cut. Lengths in 1/80 mm; `x` from the selvedge across the roll, `y` along it from the cut end (for rods and coils x is 0). */
 export interface CutPiece {
@@ -61,4 +62,6 @@ export interface CuttingPlan {
   readonly proved: boolean;
   /** Found at once by rules of thumb, or by a search that may prove it. */
   readonly effort: "at once" | "searched";
+  /** What a search may be asked to better or prove it; null when it is proved, or nothing can be asked. */
+  readonly question: CutQuestion | null;
 }

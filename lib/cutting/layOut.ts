@@ -1,9 +1,11 @@
-import type { CuttingPlan } from "#lib/purchasing/purchase";
 import type { Length } from "#lib/units/quantities";
-import { materialBound, stocksBound } from "./bound";
-import { cutAtOnce } from "./cutAtOnce";
+import { materialBound } from "./bound";
+import type { CutPiece, CuttingPlan } from "./cuttingPlan";
+import { inStocks, isLengthwise, lanesOf, placedInLanes } from "./lanes";
+import { withRests } from "./offCuts";
+import { onRoll } from "./onRoll";
 import type { Piece } from "./pieces";
-import { type Row, rowsAcross } from "./rows";
+import type { FoundCuts } from "./question";
 
 /** What the pieces are cut from: `cuttable` null has no breadth, `stock` null is one long length. */
 export interface Goods {
@@ -12,42 +14,56 @@ export interface Goods {
   readonly lot: string | null;
   readonly cuttable: Length | null;
   readonly stock: Length | null;
+  readonly kerf: Length;
+  /** Shortest rest worth keeping; null when none is. */
+  readonly keep: Length | null;
+  /** The grain is free: pieces may lie a quarter turn round. */
+  readonly turned: boolean;
 }
 
-/** Pieces in rows (each alone where there is no breadth), rows in stocks. Null when a piece is longer than the stock. */
-export const layOut = (pieces: readonly Piece[], goods: Goods): CuttingPlan | null => {
-  const { cuttable, stock, ...named } = goods;
-  if (stock !== null && pieces.some((piece) => piece.length > stock)) return null;
-  const rows: readonly Row[] =
-    cuttable === null ? pieces.map((piece, index) => ({ depth: piece.length, pieces: [index] })) : rowsAcross(pieces, cuttable);
-  const depths = rows.map((row) => row.depth);
-  const used = depths.reduce((sum, depth) => sum + depth, 0);
-  const bins = stock === null ? [rows.map((_, index) => index)].filter((bin) => bin.length > 0) : cutAtOnce(depths, stock);
-  return {
-    ...named,
-    stock,
-    patterns: bins.map((bin) => ({
-      times: 1,
-      pieces: bin.flatMap((rowIndex, at) =>
-        rows[rowIndex]!.pieces.map((index) => ({ ...pieces[index]!, row: cuttable === null ? null : at + 1 })),
-      ),
-      offcut: stock === null ? 0 : stock - bin.reduce((sum, index) => sum + depths[index]!, 0),
-    })),
-    used,
-    waste: stock === null ? 0 : bins.length * stock - used,
-    count: bins.length,
-    bound: fewest(pieces, cuttable, stock),
-  };
+const NOTHING_FOUND: FoundCuts = () => null;
+
+/**
+ * Pieces where they are cut. Lengthwise from rods, coils and tapes, and strips across the roll: proved fewest where the bound is met. Panels
+ * and rectangles in rows across, which are easy to cut, or as they fit best where that takes less. By rules of thumb at once, or as a search
+ * has found. Null when a piece is longer than the stock.
+ */
+export const layOut = (pieces: readonly Piece[], goods: Goods, found: FoundCuts = NOTHING_FOUND): CuttingPlan | null => {
+  const { cuttable, stock } = goods;
+  if (pieces.some((piece) => stock !== null && piece.length > stock)) return null;
+  const lanes = inStocks(lanesOf(pieces, goods), goods, found);
+  const rows = lanes.stocks.map((own) => placedInLanes(own, pieces, goods));
+  const { searched, question } = lanes;
+  if (cuttable === null || isLengthwise(pieces, cuttable)) {
+    const inAll = rows.reduce((sum, own) => sum + endOf(own), 0);
+    return told(rows, goods, { bound: lanes.bound, lengthBound: inAll, searched, question });
+  }
+  const areas = pieces.map(({ length, breadth }) => length * (breadth ?? cuttable));
+  const bound = stock === null ? Math.min(1, pieces.length) : materialBound(areas, stock * cuttable);
+  const fitted = onRoll(pieces, { ...goods, cuttable }, found);
+  const plans = [
+    told(rows, goods, { ...fitted, bound, ...(stock === null ? {} : { searched, question }) }),
+    ...(fitted.stocks.length > 0 || pieces.length === 0 ? [told(fitted.stocks, goods, { ...fitted, bound })] : []),
+  ];
+  return plans.reduce((best, plan) => (plan.count < best.count || (plan.count === best.count && plan.used < best.used) ? plan : best));
 };
 
-/** The fewest stocks any plan can use: by lengths where every piece has its row to itself, else by area. */
-const fewest = (pieces: readonly Piece[], cuttable: Length | null, stock: Length | null): number => {
-  if (stock === null) return Math.min(pieces.length, 1);
-  if (cuttable === null || pieces.every((piece) => piece.breadth === null))
-    return stocksBound(
-      pieces.map((piece) => piece.length),
-      stock,
-    );
-  const areas = pieces.map((piece) => piece.length * (piece.breadth ?? cuttable));
-  return materialBound(areas, stock * cuttable);
+const endOf = (pieces: readonly CutPiece[]): Length => pieces.reduce((most, piece) => Math.max(most, piece.y + piece.length), 0);
+
+/** What is known of the best plan there can be, and what a search may be asked for it. */
+type Known = Pick<CuttingPlan, "bound" | "question"> & { readonly lengthBound: Length; readonly searched: boolean };
+
+const told = (stocks: readonly (readonly CutPiece[])[], goods: Goods, known: Known): CuttingPlan => {
+  const { cuttable, stock, material, set, lot, kerf } = goods;
+  const used = stocks.reduce((sum, own) => sum + endOf(own), 0);
+  const count = stocks.length;
+  const lengthBound = stock === null ? known.lengthBound : null;
+  const proved = lengthBound === null ? count === known.bound : used === lengthBound;
+  return {
+    ...{ material, set, lot, cuttable, stock, kerf, used, count, bound: known.bound, lengthBound, proved },
+    patterns: stocks.map((own) => withRests(own, goods)),
+    waste: stock === null ? 0 : count * stock - used,
+    effort: known.searched ? "searched" : "at once",
+    question: proved ? null : known.question,
+  };
 };

@@ -1,21 +1,25 @@
 import type { Need } from "#lib/breakdown/work";
-import type { CutPattern } from "#lib/purchasing/purchase";
 import type { Length } from "#lib/units/quantities";
+import type { CutPiece } from "./cuttingPlan";
 import { widthsFor } from "./rows";
 
 /** One piece to lay out, as a cutting plan names it. */
-export type Piece = Omit<CutPattern["pieces"][number], "row">;
+export type Piece = Pick<CutPiece, "garment" | "label" | "length" | "breadth">;
 
 /**
  * The pieces a need is cut into. A panel broader than the roll becomes the widths that are joined for it. A need without listed pieces is
- * one piece, since a garment is not made up of ends without need: only what is longer than the stock is split.
+ * one piece, since a garment is not made up of ends without need: only what is longer than the stock is split. `turned`: the grain is free, so
+ * that what is too broad may lie along the roll instead.
  */
-export const piecesOf = (need: Need, cuttable: Length | null, stock: Length | null): readonly Piece[] => {
+export const piecesOf = (need: Need, cuttable: Length | null, stock: Length | null, turned = false): readonly Piece[] => {
   if (need.measure === "count") return [];
   const { garment } = need;
   if (need.cuts.length === 0)
     return splitBy(need.quantity, stock).map((length) => ({ garment, label: need.label.uk, length, breadth: null }));
-  return need.cuts.flatMap(({ label, length, breadth, count }) => {
+  return need.cuts.flatMap(({ label, count, ...cut }) => {
+    const along = turned && cuttable !== null && cut.breadth !== null && cut.breadth > cuttable && cut.length <= cuttable;
+    const length = along ? (cut.breadth ?? 0) : cut.length;
+    const breadth = along ? cut.length : cut.breadth;
     const widths = cuttable !== null && breadth !== null && breadth > cuttable ? widthsFor(breadth, cuttable) : 1;
     const piece = { garment, label, length, breadth: widths > 1 ? null : breadth };
     return Array.from({ length: count * widths }, () => piece);

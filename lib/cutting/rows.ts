@@ -19,7 +19,7 @@ export const widthsFor = (cover: Length, cuttable: Length): number => Math.ceil(
  * Lays pieces in rows across the roll, grain along it: deepest first, each into the first row with breadth left (first-fit decreasing
  * height). Strips take a row each; panels share one where the width allows. Pieces broader than the roll must have been split first.
  */
-export const rowsAcross = (pieces: readonly RollPiece[], cuttable: Length): readonly Row[] => {
+export const rowsAcross = (pieces: readonly RollPiece[], cuttable: Length, kerf: Length = 0): readonly Row[] => {
   const order = pieces.map((_, index) => index).sort((a, b) => pieces[b]!.length - pieces[a]!.length || a - b);
   const rows: { readonly depth: Length; readonly pieces: number[]; left: Length }[] = [];
   let open: typeof rows = [];
@@ -33,8 +33,8 @@ export const rowsAcross = (pieces: readonly RollPiece[], cuttable: Length): read
       open.push(row);
     }
     row.pieces.push(index);
-    row.left -= across;
-    if (row.left === 0) open = open.filter((candidate) => candidate !== row);
+    row.left -= across + kerf;
+    if (row.left <= 0) open = open.filter((candidate) => candidate !== row);
   }
   return rows;
 };

@@ -1,8 +1,10 @@
 import { LENGTH_PER_MM, type Length } from "#lib/units/quantities";
 import type { Material, MaterialKind, Quantity } from "./material";
 
-/** Rods and coils: what comes out of one pack cannot be joined to the next. */
 const STIFF: ReadonlySet<MaterialKind> = new Set(["bone", "hoop", "wire"]);
+
+/** Rods and coils: what comes out of one pack cannot be joined to the next, and a lot of it is so many pieces. */
+export const isStiff = ({ kind }: Material): boolean => STIFF.has(kind);
 
 const METRE: Length = 1000 * LENGTH_PER_MM;
 
@@ -12,7 +14,7 @@ const METRE: Length = 1000 * LENGTH_PER_MM;
  */
 export const stockLength = (material: Material, pack: Quantity): Length | null => {
   if (material.measure === "count") return null;
-  return STIFF.has(material.kind) || pack > METRE ? pack : null;
+  return isStiff(material) || pack > METRE ? pack : null;
 };
 
 /** What is left of a length once it has been washed: the part that may be cut. */

@@ -82,5 +82,7 @@ export interface Lot {
   readonly dyeLot: string;
   readonly quantity: Quantity;
   readonly location: string;
+  /** Of an off-cut narrower than the cloth; null: as wide as the material. */
+  readonly breadth: Length | null;
   readonly arrives: PlainDate | null;
 }

@@ -153,6 +153,7 @@ describe("goods", () => {
     dyeLot: "",
     quantity: 5000,
     location: "",
+    breadth: null,
     arrives: arrives === null ? null : day(arrives),
   });
   const prepared = (lots: readonly ReturnType<typeof lot>[]) =>

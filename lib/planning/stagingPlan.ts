@@ -2,9 +2,10 @@ import type { Origin } from "#lib/approvals/otherWork";
 import type { GarmentWork } from "#lib/breakdown/work";
 import type { DayNumber, PlainDate, WallMinute } from "#lib/calendar/plainDate";
 import type { Garment } from "#lib/casting/wardrobe";
+import type { CuttingPlan } from "#lib/cutting/cuttingPlan";
 import type { Skill } from "#lib/labour/skills";
 import type { LevellingAnswer, LevellingProblem } from "#lib/levelling/problem";
-import type { CuttingPlan, PurchaseList } from "#lib/purchasing/purchase";
+import type { PurchaseList } from "#lib/purchasing/purchase";
 import type { Staging } from "#lib/staging/staging";
 import type { MinorUnits, Minutes } from "#lib/units/quantities";
 

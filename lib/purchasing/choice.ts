@@ -1,11 +1,12 @@
 import { ascending } from "d3-array";
 import { addDays } from "#lib/calendar/days";
 import type { PlainDate } from "#lib/calendar/plainDate";
+import type { CuttingPlan } from "#lib/cutting/cuttingPlan";
+import type { FoundCuts } from "#lib/cutting/question";
 import type { Material, Offer } from "#lib/materials/material";
 import { packsToCut } from "./cutFrom";
 import type { NeedShare } from "./demand";
 import { cheapestOrder, type PackOrder } from "./packs";
-import type { CuttingPlan } from "./purchase";
 
 /** How one material is bought: one order for all that is needed of it, so that ends serve several garments and all of it counts towards the price. */
 export interface Choice {
@@ -22,10 +23,10 @@ export interface Choice {
 export const readyFrom = (offer: Offer, today: PlainDate): PlainDate => addDays(today, offer.leadDays + offer.inspectionDays);
 
 /** Every offer that holds the pieces, cheapest for the quantity first; equal ones by supplier's name, then the smaller pack. */
-export const choices = (material: Material, toBuy: readonly NeedShare[], offers: readonly Offer[]): readonly Choice[] =>
+export const choices = (material: Material, toBuy: readonly NeedShare[], offers: readonly Offer[], found?: FoundCuts): readonly Choice[] =>
   offers
     .flatMap((offer) => {
-      const cut = packsToCut(material, toBuy, offer);
+      const cut = packsToCut(material, toBuy, offer, found);
       return cut === null ? [] : [{ ...cut, offer, order: cheapestOrder(offer, Math.max(cut.byQuantity, cut.byCutting)) }];
     })
     .sort((a, b) => a.order.cost - b.order.cost || ascending(a.offer.supplier, b.offer.supplier) || a.offer.pack - b.offer.pack);

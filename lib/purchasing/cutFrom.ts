@@ -1,20 +1,27 @@
 import type { Need } from "#lib/breakdown/work";
+import type { CuttingPlan } from "#lib/cutting/cuttingPlan";
 import { type Goods, layOut } from "#lib/cutting/layOut";
 import { piecesOf } from "#lib/cutting/pieces";
+import type { FoundCuts } from "#lib/cutting/question";
 import { allowance } from "#lib/materials/allowance";
-import { afterWashing, stockLength } from "#lib/materials/handling";
+import { afterWashing, isStiff, stockLength } from "#lib/materials/handling";
 import type { Lot, Material, Offer } from "#lib/materials/material";
 import type { Length } from "#lib/units/quantities";
 import type { NeedShare } from "./demand";
-import type { CuttingPlan } from "./purchase";
 
-const layOutNeeds = (material: Material, needs: readonly Need[], goods: Pick<Goods, "lot" | "stock">): CuttingPlan | null => {
-  const { code, cuttable } = material;
+type Cloth = Pick<Goods, "lot" | "stock" | "cuttable">;
+
+const layOutNeeds = (material: Material, needs: readonly Need[], cloth: Cloth, found?: FoundCuts): CuttingPlan | null => {
+  const { code, kerf, keep } = material;
+  const { cuttable } = cloth;
   const sets = new Set(needs.map((need) => need.oneLotSet));
   const set = sets.size === 1 ? needs[0]!.oneLotSet : null;
-  const stock = goods.stock === null ? null : afterWashing(material, goods.stock);
-  const pieces = needs.flatMap((need) => piecesOf(need, cuttable, stock));
-  return layOut(pieces, { lot: goods.lot, material: code, set, cuttable, stock });
+  const stock = cloth.stock === null ? null : afterWashing(material, cloth.stock);
+  const turned = material.grain === "free";
+  const pieces = needs.flatMap((need) => piecesOf(need, material.cuttable, stock, turned));
+  // A rest narrower than the cloth gives only what fits beside it.
+  if (cuttable !== material.cuttable && pieces.some(({ breadth }) => breadth === null || breadth > cuttable!)) return null;
+  return layOut(pieces, { lot: cloth.lot, material: code, set, cuttable, stock, kerf, keep, turned }, found);
 };
 
 /**
@@ -25,26 +32,35 @@ export const packsToCut = (
   material: Material,
   shares: readonly NeedShare[],
   offer: Offer,
+  found?: FoundCuts,
 ): { readonly byQuantity: number; readonly byCutting: number; readonly plan: CuttingPlan | null } | null => {
   const byQuantity = Math.ceil(shares.reduce((sum, share) => sum + share.quantity, 0) / offer.pack);
   if (material.measure === "count") return { byQuantity, byCutting: 0, plan: null };
   const stock = stockLength(material, offer.pack);
   const needs = shares.map((share) => share.need);
-  const plan = layOutNeeds(material, needs, { lot: null, stock });
+  const plan = layOutNeeds(material, needs, { lot: null, stock, cuttable: material.cuttable }, found);
   if (plan === null) return null;
   const byCutting = stock === null ? Math.ceil((plan.used + allowance(material, plan.used).shrinkage) / offer.pack) : plan.count;
   return { byQuantity, byCutting, plan };
 };
 
-/** Length of one piece in a lot: the lot, or, where it came as rods or coils, the longest the suppliers sell. */
+/** Length of one piece in a lot: of soft goods the lot itself, one length; of rods and coils the longest the suppliers sell. */
 const lotStock = (material: Material, lot: Lot, offers: readonly Offer[]): Length => {
-  const longest = Math.max(0, ...offers.map((offer) => stockLength(material, offer.pack) ?? lot.quantity));
+  if (!isStiff(material)) return lot.quantity;
+  const longest = Math.max(0, ...offers.map((offer) => offer.pack));
   return longest > 0 ? Math.min(longest, lot.quantity) : lot.quantity;
 };
 
-/** The cutting plan of a lot. Null when its pieces are too short, or too few, for these needs. */
-export const cutFromLot = (material: Material, lot: Lot, needs: readonly Need[], offers: readonly Offer[]): CuttingPlan | null => {
+/** The cutting plan of a lot. Null when its pieces are too short, too narrow, or too few, for these needs. */
+export const cutFromLot = (
+  material: Material,
+  lot: Lot,
+  needs: readonly Need[],
+  offers: readonly Offer[],
+  found?: FoundCuts,
+): CuttingPlan | null => {
   const stock = lotStock(material, lot, offers);
-  const plan = layOutNeeds(material, needs, { lot: lot.code, stock });
+  const cuttable = material.cuttable === null || lot.breadth === null ? material.cuttable : Math.min(material.cuttable, lot.breadth);
+  const plan = layOutNeeds(material, needs, { lot: lot.code, stock, cuttable }, found);
   return plan && plan.count <= Math.floor(lot.quantity / stock) ? plan : null;
 };

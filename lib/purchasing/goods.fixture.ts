@@ -58,6 +58,7 @@ export const lotOf = (material: Material, code: string, quantity: number, more: 
   dyeLot: code,
   quantity,
   location: "shelf B",
+  breadth: null,
   arrives: null,
   ...more,
 });

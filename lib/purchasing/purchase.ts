@@ -1,6 +1,6 @@
 import type { PlainDate } from "#lib/calendar/plainDate";
 import type { Measure, Quantity } from "#lib/materials/material";
-import type { Length, MinorUnits } from "#lib/units/quantities";
+import type { MinorUnits } from "#lib/units/quantities";
 
 /** What one garment's need contributes to a line: the reason it is bought. */
 export interface LineReason {
@@ -67,34 +67,4 @@ export interface CoveredNeed {
   readonly gross: Quantity;
   readonly fromShelf: readonly { readonly lot: string; readonly quantity: Quantity }[];
   readonly reasons: readonly LineReason[];
-}
-
-/** Pieces laid out on rods, coils or the roll. */
-export interface CuttingPlan {
-  readonly material: string;
-  /** The one set it is for; null for several, or for garments that need not match. */
-  readonly set: string | null;
-  /** Lot on the shelf it is cut from; null: from what is bought. */
-  readonly lot: string | null;
-  /** Length of one rod, coil or roll, after washing; null when cut from one long length. */
-  readonly stock: Length | null;
-  readonly patterns: readonly CutPattern[];
-  readonly used: Length;
-  readonly waste: Length;
-  /** Stocks used, and the fewest any plan can use. */
-  readonly count: number;
-  readonly bound: number;
-}
-
-export interface CutPattern {
-  readonly times: number;
-  readonly pieces: readonly {
-    readonly garment: string;
-    readonly label: string;
-    readonly length: Length;
-    readonly breadth: Length | null;
-    /** Row across the roll, 1-based within its stock; null for what has no breadth. Pieces of one row lie side by side. */
-    readonly row: number | null;
-  }[];
-  readonly offcut: Length;
 }

@@ -1,23 +1,27 @@
 import { ascending } from "d3-array";
 import type { GarmentWork, Need } from "#lib/breakdown/work";
 import type { PlainDate } from "#lib/calendar/plainDate";
+import type { CuttingPlan } from "#lib/cutting/cuttingPlan";
+import type { FoundCuts } from "#lib/cutting/question";
 import type { Staging } from "#lib/staging/staging";
 import { whyNobody } from "./choice";
 import { lineOf, reasonOf, shelfOf, toBuyOf } from "./line";
 import type { Supplied } from "./promise";
-import type { CoveredNeed, CuttingPlan, LineReason, PurchaseLine, PurchaseList } from "./purchase";
+import type { CoveredNeed, LineReason, PurchaseLine, PurchaseList } from "./purchase";
 import { supplyOf } from "./supply";
 
 /**
  * What must be bought for these works and how it is cut. Needs are rolled up by material and dye-lot set, lots on hand or on order are
- * promised first, and the rest of a material is one order to whoever is cheapest for it. `neededBy` tells the first day a need is cut.
+ * promised first, and the rest of a material is one order to whoever is cheapest for it. `neededBy` tells the first day a need is cut, `found`
+ * what searches for better cutting have come to.
  */
 export const purchaseList = (
   staging: Pick<Staging, "materials" | "offers" | "lots" | "production">,
   works: readonly GarmentWork[],
   neededBy: (need: Need) => PlainDate | null,
+  found?: FoundCuts,
 ): { readonly purchase: PurchaseList; readonly cutting: readonly CuttingPlan[] } => {
-  const { supplies, unlisted } = supplyOf(staging, works);
+  const { supplies, unlisted } = supplyOf(staging, works, found);
   const lines: PurchaseLine[] = [];
   const unoffered: PurchaseList["unoffered"][number][] = [];
   for (const [material, needs] of unlisted) {

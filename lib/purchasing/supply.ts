@@ -1,5 +1,7 @@
 import { group } from "d3-array";
 import type { GarmentWork, Need } from "#lib/breakdown/work";
+import type { CuttingPlan } from "#lib/cutting/cuttingPlan";
+import type { FoundCuts } from "#lib/cutting/question";
 import type { Material, Offer } from "#lib/materials/material";
 import type { Staging } from "#lib/staging/staging";
 import { shelfOf } from "#lib/stock/shelf";
@@ -7,7 +9,6 @@ import { type Choice, choices } from "./choice";
 import { cutFromLot } from "./cutFrom";
 import { demandsOf } from "./demand";
 import { promise, type Supplied } from "./promise";
-import type { CuttingPlan } from "./purchase";
 
 /** How one material is had: from the shelf, and for the rest from whom. */
 export interface MaterialSupply {
@@ -27,6 +28,7 @@ export interface MaterialSupply {
 export const supplyOf = (
   staging: Pick<Staging, "materials" | "offers" | "lots" | "production">,
   works: readonly GarmentWork[],
+  found?: FoundCuts,
 ): { readonly supplies: readonly MaterialSupply[]; readonly unlisted: ReadonlyMap<string, readonly Need[]> } => {
   const { demands, unlisted } = demandsOf(staging.materials, works);
   const supplies = [...group(demands, (demand) => demand.material)].map(([material, alike]) => {
@@ -40,9 +42,9 @@ export const supplyOf = (
     return {
       material,
       supplied,
-      choices: toBuy.length > 0 ? choices(material, toBuy, offers) : [],
+      choices: toBuy.length > 0 ? choices(material, toBuy, offers, found) : [],
       offers,
-      fromLots: taken.flatMap((entry) => cutFromLot(material, entry.lot, entry.needs, offers) ?? []),
+      fromLots: taken.flatMap((entry) => cutFromLot(material, entry.lot, entry.needs, offers, found) ?? []),
     };
   });
   return { supplies, unlisted };

@@ -29,7 +29,7 @@ const staging = (starts: PlainDate, date: PlainDate): Staging => ({
   ],
   absences: [{ maker: null, from: date, to: date, fromTime: null, toTime: null, reason: "" }],
   calls: [{ performer: null, date, from: 0, to: 1, kind: "class" }],
-  lots: [{ code: "l", material: "m", dyeLot: "", quantity: 0, location: "", arrives: date }],
+  lots: [{ code: "l", material: "m", dyeLot: "", quantity: 0, location: "", breadth: null, arrives: date }],
   approvals: [
     {
       ...{ code: "a", title: "A", by: "designer", days: 1, set: "s", freeUntil: null, material: null },

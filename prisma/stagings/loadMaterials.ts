@@ -51,6 +51,7 @@ export async function loadMaterials(tx: Transaction, companyId: string): Promise
       dyeLot: lot.dyeLot,
       quantity: Number(lot.quantity),
       location: lot.location,
+      breadth: lot.breadth,
       arrives: plainDateOrNull(lot.arrives),
     })),
   };

@@ -37,6 +37,7 @@ describe("7. What is waiting on cloth, dye or net, and by when was it promised?"
       dyeLot: "7",
       quantity: 50 * 36 * 2032,
       location: "",
+      breadth: null,
       arrives: "2027-01-25" as typeof TODAY,
     };
     const ordered = await askable(await small(({ lots }) => ({ lots: [...lots, lot] })), 0);

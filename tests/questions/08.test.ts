@@ -28,7 +28,15 @@ describe("8. How much net must I buy in one lot, by colour and width, with spare
   });
 
   it("none when two bolts of 20 yd of one dye lot lie on the shelf", async () => {
-    const lot = { code: "N-1", material: "net-stiff-white", dyeLot: "7", quantity: 40 * LENGTH_PER_YARD, location: "", arrives: null };
+    const lot = {
+      code: "N-1",
+      material: "net-stiff-white",
+      dyeLot: "7",
+      quantity: 40 * LENGTH_PER_YARD,
+      location: "",
+      breadth: null,
+      arrives: null,
+    };
     const asked = await askable({ ...(await only("lark-tutu")), lots: [lot] }, 0);
     expect(netToBuy(asked.plan)).toEqual([]);
     expect((await ask(8, asked)).says).toEqual([

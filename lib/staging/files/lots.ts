@@ -1,6 +1,6 @@
 import * as z from "zod";
 import { orNull } from "../cells/cell";
-import { quantity } from "../cells/numbers";
+import { length, quantity } from "../cells/numbers";
 import { day } from "../cells/times";
 import { anyText, codeText } from "../cells/words";
 import { column } from "../column";
@@ -21,6 +21,12 @@ export const lots = stagingFile({
         example: "12 yd",
       }),
       location: column(anyText(), { meaning: "Where it lies", example: "shelf 4", empty: "not said" }),
+      breadth: column(orNull(length(lengths)), {
+        meaning: "Breadth of an off-cut narrower than the cloth",
+        unit: "length",
+        example: "24 in",
+        empty: "as wide as the cloth",
+      }),
       arrives: column(orNull(day()), {
         meaning: "Day it is promised for, when on order",
         unit: "day",

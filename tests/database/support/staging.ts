@@ -132,8 +132,8 @@ export const sampleStaging: Staging = {
     },
   ],
   lots: [
-    { code: "L1", material: "net-54", dyeLot: "77", quantity: 914_400, location: "shelf 3", arrives: null },
-    { code: "L2", material: "elastic", dyeLot: "", quantity: 0, location: "", arrives: day("2027-01-20") },
+    { code: "L1", material: "net-54", dyeLot: "77", quantity: 914_400, location: "shelf 3", breadth: null, arrives: null },
+    { code: "L2", material: "elastic", dyeLot: "", quantity: 0, location: "", breadth: null, arrives: day("2027-01-20") },
   ],
   approvals: [
     {

@@ -21,7 +21,10 @@ const needOf = (cuts: Need["cuts"]): Need => ({
   arithmetic: "",
 });
 const roll = (need: Need, cuttable: number) =>
-  layOut(piecesOf(need, cuttable, null), { material: "NET", set: null, lot: null, cuttable, stock: null })!;
+  layOut(piecesOf(need, cuttable, null), {
+    ...{ material: "NET", set: null, lot: null, cuttable, stock: null },
+    ...{ kerf: 0, keep: null, turned: false },
+  })!;
 
 describe("widths of the roll", () => {
   it("a cover 120 in wide and 120 in long from 54 in goods takes 3 widths and 10 yd (designandmake.net, glossary, width)", () => {
