@@ -6,8 +6,12 @@ const MAY = {
   read: ROLES,
   /** See a performer's measurements: personal data, for those who cut, make and fit. */
   measurements: ["supervisor", "cutter", "maker"],
+  /** See a performer's sheets whole and over time; who makes sees what a garment is cut by. */
+  sheets: ["supervisor", "cutter"],
   /** See prices, and what is bought. */
   money: ["supervisor", "cutter", "buyer", "designer"],
+  /** See what lies on the shelf, and the dye book: whoever takes cloth off it. */
+  shelf: ["supervisor", "cutter", "maker", "buyer", "designer"],
   /** Level the workroom again, and stop it. */
   level: ["supervisor", "cutter"],
   /** Bring files in. */
