@@ -1,0 +1,60 @@
+import type { Metadata } from "next";
+import { ProductionFrame } from "../../../../_components/ProductionFrame";
+import { productionHref } from "../../../../_data/address";
+import { plural } from "../../../../_data/plural";
+import { requireProduction } from "../../../../_data/requireProduction";
+import { may } from "../../../../_gate/may";
+import { PerformerTable } from "./PerformerTable";
+import { performerRows } from "./performerRows";
+
+type Props = { readonly params: Promise<{ readonly code: string }> };
+
+export const generateMetadata = async ({ params }: Props): Promise<Metadata> => {
+  const { view } = await requireProduction("read", (await params).code);
+  return { title: `Performers, ${view.prepared.staging.production.title}` };
+};
+
+const Performers = async ({ params }: Props) => {
+  const { member, view } = await requireProduction("read", (await params).code);
+  const measurements = may(member.role, "measurements");
+  const rows = performerRows(view, measurements);
+  const worn = rows.filter(({ garments }) => garments > 0);
+  const never = worn.filter(({ sheet }) => sheet?.measured.taken === null).length;
+  const old = worn.filter(({ sheet }) => sheet?.measured.tooOld && sheet.measured.taken !== null).length;
+  const missing = worn.filter(({ sheet }) => (sheet?.missing.length ?? 0) > 0).length;
+  return (
+    <ProductionFrame member={member} view={view} room="/people">
+      <div className="top">
+        <h1>Performers</h1>
+        <p className="say">
+          <b>{plural(rows.length, "performer")}</b>, {plural(worn.length, "wears", "wear")} something.
+          {measurements && (
+            <>
+              {" "}
+              {never > 0 && <b className="bad">{plural(never, "was never measured", "were never measured")}. </b>}
+              {plural(old, "sheet is", "sheets are")} older than allowed; {plural(missing, "sheet lacks", "sheets lack")} what a garment is
+              cut by.
+            </>
+          )}
+        </p>
+      </div>
+      {rows.length === 0 ? (
+        <p className="board">There is no performer yet. They come with the files of the production.</p>
+      ) : (
+        <PerformerTable
+          rows={rows}
+          base={`${productionHref(view.prepared.staging.production.code)}/people/performers`}
+          measurements={measurements}
+        />
+      )}
+      {measurements && (
+        <p className="cap part">
+          Allowed: half a year, a term for minors, who grow (common practice, no source). Measurements are personal: for those who cut, make
+          and fit, and for nobody else.
+        </p>
+      )}
+    </ProductionFrame>
+  );
+};
+
+export default Performers;
