@@ -22,7 +22,7 @@ describe("the gate", () => {
       const exported = text.match(/^export .*/gm) ?? [];
       expect(exported.length, path).toBeGreaterThan(0);
       for (const line of exported) {
-        const made = /^export const \w+ = (memberAction|openAction)\(/.exec(line)?.[1];
+        const made = /^export const \w+ = (memberAction|editAction|rowAction|registerAction|takeBackAction|openAction)\(/.exec(line)?.[1];
         expect(made, `${path}: ${line}`).toBeDefined();
         if (made === "openAction") expect(OPEN).toContain(path);
       }

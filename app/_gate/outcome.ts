@@ -1,6 +1,22 @@
 import type { z } from "zod";
 import type { Fault } from "#lib/exchange/fault";
 
+/** Rows as another has left them, beside what this person wants. */
+export interface Clash {
+  readonly rows: readonly ClashingRow[];
+  /** The edit over what the other has made, as JSON: it is sent back, as `over`, by who keeps theirs. */
+  readonly over: string;
+}
+
+export interface ClashingRow {
+  readonly file: string;
+  readonly name: string;
+  /** The other has taken it out. */
+  readonly gone: boolean;
+  /** Columns in which they differ; an empty cell is empty text, a row taken out has none. */
+  readonly cells: readonly { readonly column: string; readonly theirs: string | null; readonly mine: string | null }[];
+}
+
 /** A failure a person can do something about. */
 export interface Refusal {
   readonly ok: false;
@@ -11,6 +27,8 @@ export interface Refusal {
   readonly kept: Readonly<Record<string, string>>;
   /** What is wrong in the files that were given. */
   readonly faults: readonly Fault[];
+  /** What somebody else has made meanwhile of the rows that were to be changed. */
+  readonly clash?: Clash;
 }
 
 /** How an action ended; `to` is the page to go on to. */

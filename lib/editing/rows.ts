@@ -1,3 +1,4 @@
+import { headingOf } from "#lib/staging/column";
 import { FILES } from "#lib/staging/files";
 import { type WrittenTable, writeTable } from "#lib/staging/fromStaging";
 import type { Staging } from "#lib/staging/staging";
@@ -26,6 +27,13 @@ export const cellsOf = ({ file, headings }: WrittenTable, row: RowTexts): readon
 /** What names a row: its naming cells, or all cells where the file has none. */
 export const nameOf = ({ key }: WrittenTable, cells: readonly string[]): string =>
   JSON.stringify(key.length > 0 ? key.map((column) => cells[column]) : cells);
+
+/** The same of a row as a person wrote it: the file and its naming cells, or all of them. */
+export const rowName = (file: string, row: RowTexts): string => {
+  const { key } = FILES[fileKeyOf(file)];
+  const naming = key.length > 0 ? key.map((column) => row[headingOf(column)] ?? "") : Object.values(row);
+  return JSON.stringify([file, ...naming]);
+};
 
 /** Whether rows say the same. In what order a cell gives its `name=value` pairs says nothing, and a database does not keep it. */
 export const sameCells = (one: readonly string[], other: readonly string[]): boolean =>

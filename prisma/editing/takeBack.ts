@@ -22,7 +22,9 @@ export interface TakenBack extends KeptEdit {
 }
 
 export type TakeBackRefusal =
-  | EditRefusal
+  | Exclude<EditRefusal, { readonly kind: "conflict" }>
+  /** With all that taking it back would do. */
+  | (Extract<EditRefusal, { readonly kind: "conflict" }> & { readonly changes: readonly RowChange[] })
   | NoProduction
   /** There is nothing of the kind, or it has been taken back already. */
   | { readonly kind: "nothing" }
@@ -46,7 +48,8 @@ export const takeBack = (
     const kind = edit.kind === "undo" ? "redo" : "undo";
     const made = { title: edit.title, changes: back };
     const kept = await keepEditIn<never>(tx, company, productionCode, made, { user, kind, takesBackId: edit.id });
-    return kept.ok ? ok({ ...kept.value, title: edit.title, kind }) : kept;
+    if (kept.ok) return ok({ ...kept.value, title: edit.title, kind });
+    return failed(kept.error.kind === "conflict" ? { ...kept.error, changes: back } : kept.error);
   });
 
 async function find(tx: Transaction, companyId: string, user: string, code: string, what: ToTakeBack) {

@@ -17,6 +17,9 @@ export const cell = <T>(read: (text: string) => Result<T, Unreadable>, write: (v
     encode: (value) => write(value as T),
   });
 
+/** The few words a cell may hold, where it may hold only those. */
+export const choicesOf = z.registry<{ readonly choices: readonly string[] }>();
+
 /** Reads a cell by its codec alone. */
 export const readCell = <T>(of: z.ZodType<T>, text: string): Result<T, Unreadable> => {
   const read = of.safeDecode(text as never);
@@ -27,11 +30,14 @@ export const readCell = <T>(of: z.ZodType<T>, text: string): Result<T, Unreadabl
 };
 
 /** An empty cell stands for `value`; null is written as an empty cell, any other value in full. */
-export const emptyMeans = <T, const E>(inner: Cell<T>, value: E): Cell<T | E> =>
-  cell<T | E>(
+export const emptyMeans = <T, const E>(inner: Cell<T>, value: E): Cell<T | E> => {
+  const outer = cell<T | E>(
     (text) => (text === "" ? ok(value) : readCell<T>(inner, text)),
     (written) => (written === null ? "" : z.encode(inner, written as T)),
   );
+  const words = choicesOf.get(inner);
+  return words ? outer.register(choicesOf, words) : outer;
+};
 
 /** An empty cell stands for null. */
 export const orNull = <T>(inner: Cell<T>): Cell<T | null> => emptyMeans(inner, null);

@@ -1,7 +1,7 @@
 import { meant } from "#lib/exchange/nearest";
 import { ok } from "#lib/result";
 import { unreadable } from "#lib/units/unreadable";
-import { type Cell, cell } from "./cell";
+import { type Cell, cell, choicesOf } from "./cell";
 
 const LONGEST_TEXT = 2000;
 const LONGEST_CODE = 60;
@@ -47,7 +47,7 @@ export const oneOf = <W extends string>(options: readonly W[]): Cell<W> =>
       return unreadable(problem, meant(text, options, `Write ${options.slice(0, -1).join(", ")} or ${options.at(-1)}.`));
     },
     (option) => option,
-  );
+  ).register(choicesOf, { choices: options });
 
 /** `yes` or `no`. */
 export const yesNo = (): Cell<boolean> =>
@@ -57,4 +57,4 @@ export const yesNo = (): Cell<boolean> =>
       return /^(?:no|n|false|0)$/i.test(text) ? ok(false) : unreadable(`"${text}" is neither yes nor no.`, "Write yes or no.");
     },
     (value) => (value ? "yes" : "no"),
-  );
+  ).register(choicesOf, { choices: ["yes", "no"] });

@@ -1,0 +1,24 @@
+import { listEdits } from "#prisma/editing/listEdits";
+import type { Member } from "../_gate/member";
+import { PutBack } from "./PutBack";
+
+/** Says on the page one was sent on to (`?kept=` with the id of the edit) what was kept, with a press that puts it back. */
+export const KeptNote = async ({
+  member,
+  production,
+  kept,
+}: {
+  readonly member: Member;
+  readonly production: string;
+  readonly kept: string | string[] | undefined;
+}) => {
+  const edit =
+    typeof kept === "string" ? (await listEdits(member.company, production, { most: 20 })).find(({ id }) => id === kept) : undefined;
+  if (!edit || edit.takenBack) return null;
+  return (
+    <div className="slip part no-print" role="status">
+      <p>Kept: {edit.title}.</p>
+      <PutBack production={production} edit={edit.id} press="Put back" />
+    </div>
+  );
+};
