@@ -10,6 +10,7 @@ import { Files } from "./Files";
 import { GarmentTable } from "./GarmentTable";
 import { readQuery, writeQuery } from "./garmentQuery";
 import { garmentRows } from "./garmentRows";
+import { KeptNotice } from "./KeptNotice";
 import { Pages } from "./Pages";
 import { facetsOf, groupsOf, pageOf, selectGarments } from "./selectGarments";
 import { Views } from "./Views";
@@ -29,7 +30,8 @@ const Garments = async ({ params, searchParams }: Props) => {
   const { production } = view.prepared.staging;
   const base = productionHref(production.code);
   const rows = garmentRows(view);
-  const query = readQuery(await searchParams);
+  const given = await searchParams;
+  const query = readQuery(given);
   const found = selectGarments(rows, query);
   const page = pageOf(found, query.page);
   const late = rows.filter((row) => row.state === "late").length;
@@ -46,6 +48,7 @@ const Garments = async ({ params, searchParams }: Props) => {
           )}
         </p>
       </div>
+      <KeptNotice kept={given.kept} production={production.code} />
       {rows.length === 0 ? (
         <p className="board">There is no garment yet: the piece list is empty. A supervisor may bring one in.</p>
       ) : (

@@ -1,0 +1,23 @@
+"use client";
+
+import { useActionState } from "react";
+import { FaultTable } from "../../../../_components/FaultTable";
+import { Said } from "../../../../_components/Said";
+import { keepPieces } from "./actions";
+
+/** Keeps what is previewed: one edit, one undo. */
+export const KeepChange = ({ hidden }: { readonly hidden: Readonly<Record<string, string>> }) => {
+  const [outcome, submit, waiting] = useActionState(keepPieces, null);
+  return (
+    <form action={submit} className="part">
+      {Object.entries(hidden).map(([name, value]) => (
+        <input key={name} type="hidden" name={name} value={value} />
+      ))}
+      <Said outcome={outcome} />
+      {outcome && !outcome.ok && outcome.faults.length > 0 && <FaultTable faults={outcome.faults} />}
+      <button type="submit" className="press" disabled={waiting}>
+        {waiting ? "Keeping" : "Keep"}
+      </button>
+    </form>
+  );
+};
