@@ -17,10 +17,14 @@ interface Props {
   readonly right: number;
   readonly lateKeys: ReadonlySet<string>;
   readonly skills: ReadonlyMap<string, Skill>;
+  /** Keys of what was fixed by hand. */
+  readonly fixed: ReadonlySet<string>;
+  /** Where a bar leads to; null: nobody may move it. */
+  readonly hrefOf: ((key: string) => string) | null;
 }
 
 /** A row for each maker: name and trade, days away, and the bars of the work. */
-export const TimelineRows = ({ rows, bars, axis, right, lateKeys, skills }: Props) => (
+export const TimelineRows = ({ rows, bars, axis, right, lateKeys, skills, fixed, hrefOf }: Props) => (
   <>
     {rows.map((row, at) => {
       const top = FRAME.top + FRAME.row * at;
@@ -39,9 +43,23 @@ export const TimelineRows = ({ rows, bars, axis, right, lateKeys, skills }: Prop
         </g>
       );
     })}
-    {bars.map((bar) => (
-      <Bar key={`${bar.key} ${bar.x}`} bar={bar} skill={skills.get(bar.key)!} isLate={lateKeys.has(bar.key)} />
-    ))}
+    {bars.map((bar) => {
+      const drawn = <Bar bar={bar} skill={skills.get(bar.key)!} isLate={lateKeys.has(bar.key)} isFixed={fixed.has(bar.key)} />;
+      const key = `${bar.key} ${bar.x}`;
+      if (!hrefOf || !bar.first) return <g key={key}>{drawn}</g>;
+      return (
+        <a
+          key={key}
+          href={hrefOf(bar.key)}
+          aria-label={`Move ${bar.task}, ${rows[bar.row]!.name}${fixed.has(bar.key) ? ", fixed by hand" : ""}`}
+          data-key={bar.key}
+          data-row={bar.row}
+          data-x={bar.x}
+        >
+          {drawn}
+        </a>
+      );
+    })}
   </>
 );
 
@@ -65,7 +83,17 @@ const Away = ({ x, right, y, reason }: { readonly x: number; readonly right: num
 
 const SELVEDGE = 8;
 
-const Bar = ({ bar, skill, isLate }: { readonly bar: TimelineBar; readonly skill: Skill; readonly isLate: boolean }) => {
+const Bar = ({
+  bar,
+  skill,
+  isLate,
+  isFixed,
+}: {
+  readonly bar: TimelineBar;
+  readonly skill: Skill;
+  readonly isLate: boolean;
+  readonly isFixed: boolean;
+}) => {
   const { weave, thread, pale } = skillCloth(skill);
   const y = FRAME.top + FRAME.row * bar.row + FRAME.barTop;
   const textX = bar.x + (bar.first ? SELVEDGE : 0) + 5;
@@ -93,6 +121,12 @@ const Bar = ({ bar, skill, isLate }: { readonly bar: TimelineBar; readonly skill
         <text x={textX} y={y + 28} className={styles.tight}>
           {bar.name}
         </text>
+      )}
+      {isFixed && bar.first && (
+        <>
+          <path d={`M${bar.x + 4} ${y - 7}V${y + 4}`} style={{ stroke: "var(--ink)", strokeWidth: 1.6 }} />
+          <circle cx={bar.x + 4} cy={y - 7} r={3.5} style={{ fill: "var(--ink)" }} />
+        </>
       )}
       {bar.overtime.map((part) => (
         <path key={part.x} d={`M${part.x} ${y + FRAME.bar}h${part.width}`} style={{ stroke: "var(--madder)", strokeWidth: 3 }} />

@@ -8,6 +8,7 @@ import { awaySpans, lateNodes, timelineSpan, timelineTasks } from "#lib/charts/t
 import type { StagingPlan } from "#lib/planning/stagingPlan";
 import styles from "./Picture.module.css";
 import { TimelineAxis } from "./TimelineAxis";
+import { TimelineHand } from "./TimelineHand";
 import { TimelineRows } from "./TimelineRows";
 import { TimelineThread } from "./TimelineThread";
 import { FRAME } from "./timelineFrame";
@@ -22,10 +23,16 @@ interface Props {
   /** First and last week drawn; by default from today's to that of the last work. */
   readonly from?: PlainDate;
   readonly to?: PlainDate;
+  /** Page that shows what follows from moving work; absent: nobody here may move any. */
+  readonly moveHref?: string;
+  /** Keys of what was fixed by hand. */
+  readonly fixed?: ReadonlySet<string>;
 }
 
+const NOTHING: ReadonlySet<string> = new Set();
+
 /** The plan on the wall: makers down, working days across, the fitting room below, the red thread through what is late. */
-export const WorkroomTimeline = ({ plan, today, from = today, to }: Props) => {
+export const WorkroomTimeline = ({ plan, today, from = today, to, moveHref, fixed = NOTHING }: Props) => {
   const { makers, milestones } = plan.staging;
   const span = timelineSpan(plan, from, to ?? null);
   const weeks = Math.ceil((span.last - span.first + 1) / 7);
@@ -42,13 +49,13 @@ export const WorkroomTimeline = ({ plan, today, from = today, to }: Props) => {
   const raised = labelled.some((pin) => pin.tier > 0) ? FRAME.tier : 0;
   const late = plan.garmentStates.filter((state) => state.minutesLate > 0).length;
   const lateKeys = new Set(lateNodes(plan).map((node) => plan.nodes[node]!.key));
-  return (
+  const picture = (
     <svg
       className={`${styles.picture} across`}
       viewBox={`0 ${-raised} ${FRAME.left + width} ${bottom + 8 + raised}`}
       width={FRAME.left + width}
       height={bottom + 8 + raised}
-      role="img"
+      role={moveHref ? "group" : "img"}
       aria-label={`The workroom's plan: ${makers.length} makers over ${weeks} weeks, ${bars.length} bars, ${late} garments late.`}
     >
       <TimelineAxis axis={axis} bottom={bottom} pins={labelled} />
@@ -59,8 +66,22 @@ export const WorkroomTimeline = ({ plan, today, from = today, to }: Props) => {
         right={FRAME.left + width}
         lateKeys={lateKeys}
         skills={new Map(plan.tasks.map((task) => [task.key, task.skill]))}
+        fixed={fixed}
+        hrefOf={moveHref === undefined ? null : (key) => `${moveHref}?key=${encodeURIComponent(key)}`}
       />
       <TimelineThread plan={plan} bars={bars} axis={axis} right={FRAME.left + width} />
     </svg>
+  );
+  return moveHref === undefined ? (
+    picture
+  ) : (
+    <TimelineHand
+      href={moveHref}
+      grip={{ days: axis.days.map(({ date, x }) => ({ date, x })), dayWidth: axis.dayWidth, from: span.from, to: span.to }}
+      rows={makers.map(({ code, name }) => ({ code, name }))}
+      row={FRAME.row}
+    >
+      {picture}
+    </TimelineHand>
   );
 };

@@ -28,6 +28,8 @@ export interface TimelineBar {
   readonly row: number;
   readonly x: number;
   readonly width: number;
+  /** Garment numbers and work, whole. */
+  readonly task: string;
   /** The bar that begins its task carries the selvedge. */
   readonly first: boolean;
   /** Where the basting comes from that joins it to the bar before; null for the first. */
@@ -61,6 +63,7 @@ const barsOf = (task: TimelineTask, row: readonly Span[], axis: TimelineDays): r
   return parts.map((part, at) => ({
     key: task.key,
     row: task.row,
+    task: `${task.number} ${task.name}`,
     x: part.x,
     width: part.right - part.x,
     first: part.first,

@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { loadHandPins } from "#prisma/plans/handPins";
 import { latestRun } from "#prisma/plans/runs";
 import { ActionForm } from "../../../_components/ActionForm";
 import { ProductionFrame } from "../../../_components/ProductionFrame";
@@ -34,6 +35,8 @@ const Workroom = async ({ params, searchParams }: Props) => {
   const run = await latestRun(member.company, production.code);
   const words = run && runWords(run);
   const canLevel = may(member.role, "level");
+  const mayMove = may(member.role, "workroom");
+  const pins = await loadHandPins(member.company, view.productionId);
   const window = plan && windowOf(plan, view.today, [(await searchParams).from].flat()[0]);
   return (
     <ProductionFrame member={member} view={view} room="/workroom">
@@ -56,7 +59,14 @@ const Workroom = async ({ params, searchParams }: Props) => {
           <SkillKey plan={plan} />
           <WindowLinks href={`${productionHref(production.code)}/workroom`} window={window} />
           <Wide label="Makers down, working days across">
-            <WorkroomTimeline plan={plan} today={view.today} from={window.from} to={window.to} />
+            <WorkroomTimeline
+              plan={plan}
+              today={view.today}
+              from={window.from}
+              to={window.to}
+              moveHref={mayMove ? `${productionHref(production.code)}/workroom/move` : undefined}
+              fixed={new Set(pins.map(({ key }) => key))}
+            />
           </Wide>
           <Unplaced plan={plan} />
           <details className="part upright">
