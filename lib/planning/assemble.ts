@@ -23,7 +23,7 @@ export const assemble = (prepared: Prepared, answer: LevellingAnswer): StagingPl
   const approvals = plannedApprovals(prepared, answer);
   const late = latenesses(prepared, answer);
   const states = garmentStates(prepared, answer, late);
-  const { purchase, cutting } = purchaseList(staging, works, firstCut(prepared, answer));
+  const { purchase, cutting } = purchaseList(staging, works, firstCut(prepared, answer), { garments });
   return {
     staging,
     garments,

@@ -31,7 +31,7 @@ export const summaryOf = (
   overtimeMinutes: answer.measures.overtimeMinutes,
   overtimeBound: answer.bounds.overtimeMinutes,
   labourCost: makerCosts(prepared.problem, answer.plan).reduce((sum, { cost }) => sum + cost, 0),
-  materialCost: parts.purchase.total + prepared.garments.reduce((sum, { price }) => sum + (price ?? 0), 0),
+  materialCost: parts.purchase.total,
   seed: answer.seed,
   rounds: answer.rounds,
   schedules: answer.schedules,

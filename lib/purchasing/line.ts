@@ -4,9 +4,10 @@ import { addDays } from "#lib/calendar/days";
 import type { PlainDate } from "#lib/calendar/plainDate";
 import type { Production } from "#lib/staging/staging";
 import type { Choice } from "./choice";
+import { inTime } from "./deliveries";
 import type { Promised, Supplied } from "./promise";
 import type { LineReason, PurchaseLine } from "./purchase";
-import { lineArithmetic } from "./words";
+import { lineArithmetic, whyTimes } from "./words";
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
@@ -29,12 +30,23 @@ export const lineOf = (
   production: Production,
   neededBy: (need: Need) => PlainDate | null,
 ): PurchaseLine => {
-  const { offer, order } = choice;
+  const { offer } = choice;
   const demands = supplied.map((one) => one.demand);
   const { code, name, colour, measure } = demands[0]!.material;
   const sets = demands.flatMap(({ set }) => set ?? []);
-  const days = supplied.flatMap(({ toBuy }) => toBuy.map((share) => neededBy(share.need))).filter((day) => day !== null);
-  const first = days.sort(ascending)[0] ?? null;
+  const days = supplied.flatMap(({ toBuy }) => toBuy.map(({ need, quantity }) => ({ quantity, day: neededBy(need) })));
+  const dated = days.flatMap(({ quantity, day }) => (day === null ? [] : [{ quantity, day }]));
+  const first = dated.map(({ day }) => day).sort(ascending)[0] ?? null;
+  // What must match comes from one dye lot, so in one order; and a second order would open more packs where the cutting decides.
+  const mayPart = sets.length === 0 && choice.byCutting <= choice.byQuantity && dated.length === days.length;
+  const times = mayPart ? inTime(offer, dated) : null;
+  const deliveries = (times?.deliveries ?? [{ order: choice.order, neededBy: first }]).map(({ order, neededBy: day }) => ({
+    packs: order.packs,
+    parts: order.parts,
+    cost: order.cost,
+    neededBy: day,
+    orderBy: day === null ? null : addDays(day, -offer.leadDays - offer.inspectionDays),
+  }));
   const reckoned = {
     supplier: offer.supplier,
     material: code,
@@ -47,18 +59,19 @@ export const lineOf = (
     shrinkage: sum(demands.map((demand) => demand.shrinkage)),
     spare: sum(demands.map((demand) => demand.spare)),
     toBuy: toBuyOf(supplied),
-    packs: order.packs,
+    packs: sum(deliveries.map(({ packs }) => packs)),
     pack: offer.pack,
-    pricePerPack: order.pricePerPack,
-    cost: order.cost,
+    pricePerPack: deliveries.at(-1)!.parts.at(-1)!.price,
+    cost: sum(deliveries.map(({ cost }) => cost)),
+    deliveries,
     reasons: demands.flatMap((demand) => demand.shares.map((share) => reasonOf(share.need))),
   };
-  const oneLot = sets.length > 0 && order.packs > 1 ? [`Ask for one dye lot: ${sets.join(" and ")} must match.`] : [];
+  const oneLot = sets.length > 0 && choice.order.packs > 1 ? [`Ask for one dye lot: ${sets.join(" and ")} must match.`] : [];
   return {
     ...reckoned,
     neededBy: first,
-    orderBy: first === null ? null : addDays(first, -offer.leadDays - offer.inspectionDays),
-    arithmetic: lineArithmetic(reckoned, demands[0]!.material, choice, production),
+    orderBy: deliveries[0]!.orderBy,
+    arithmetic: lineArithmetic(reckoned, demands[0]!.material, choice, production) + whyTimes(times, production),
     warnings: [...supplied.flatMap(({ warnings }) => warnings), ...oneLot],
   };
 };

@@ -1,6 +1,9 @@
 import type { PlainDate } from "#lib/calendar/plainDate";
+import type { Source } from "#lib/casting/wardrobe";
 import type { Measure, Quantity } from "#lib/materials/material";
 import type { MinorUnits } from "#lib/units/quantities";
+import type { PricedPacks } from "./packs";
+import type { Carriage } from "./suppliers";
 
 /** What one garment's need contributes to a line: the reason it is bought. */
 export interface LineReason {
@@ -8,6 +11,16 @@ export interface LineReason {
   readonly role: string;
   readonly quantity: Quantity;
   readonly arithmetic: string;
+}
+
+/** So much of a line, ordered at once. */
+export interface LineDelivery {
+  readonly packs: number;
+  /** Packs by price: one part, or one for each step of incremental breaks. */
+  readonly parts: readonly PricedPacks[];
+  readonly cost: MinorUnits;
+  readonly neededBy: PlainDate | null;
+  readonly orderBy: PlainDate | null;
 }
 
 /** One line of the purchase list: what is ordered of one material. */
@@ -31,8 +44,12 @@ export interface PurchaseLine {
   readonly toBuy: Quantity;
   readonly packs: number;
   readonly pack: Quantity;
+  /** Of the last pack: where price breaks are incremental the earlier ones cost more. */
   readonly pricePerPack: MinorUnits;
+  /** Of all its deliveries; carriage stands with the suppliers. */
   readonly cost: MinorUnits;
+  /** The orders it is bought in: one, or several where keeping costs more than another order. */
+  readonly deliveries: readonly LineDelivery[];
   /** First day it is cut in the plan; null when there is no plan for it. */
   readonly neededBy: PlainDate | null;
   /** Latest day to order: needed by, less lead time and inspection. */
@@ -55,7 +72,22 @@ export interface PurchaseList {
   }[];
   /** Needs the shelf meets whole: nothing is bought for them. */
   readonly covered: readonly CoveredNeed[];
+  /** What suppliers charge for orders, whatever is in them; none that charge nothing. */
+  readonly carriage: readonly Carriage[];
+  /** Garments bought or hired whole, at the price their piece says. */
+  readonly garments: readonly BoughtGarment[];
+  /** Lines and carriage. */
+  readonly materials: MinorUnits;
+  /** Materials and garments. */
   readonly total: MinorUnits;
+}
+
+/** A garment with a price of its own: bought or hired ready-made. */
+export interface BoughtGarment {
+  readonly garment: string;
+  readonly name: string;
+  readonly source: Source;
+  readonly price: MinorUnits;
 }
 
 /** Needs of one material and set that lots on hand or on order meet whole. */

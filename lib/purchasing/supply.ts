@@ -9,12 +9,13 @@ import { type Choice, choices } from "./choice";
 import { cutFromLot } from "./cutFrom";
 import { demandsOf } from "./demand";
 import { promise, type Supplied } from "./promise";
+import { withCarriage } from "./suppliers";
 
 /** How one material is had: from the shelf, and for the rest from whom. */
 export interface MaterialSupply {
   readonly material: Material;
   readonly supplied: readonly Supplied[];
-  /** Cheapest first; empty when nothing is left to buy or nobody sells it. */
+  /** The one taken first, the others cheapest first; empty when nothing is left to buy or nobody sells it. */
   readonly choices: readonly Choice[];
   readonly offers: readonly Offer[];
   /** Cutting plans of the lots it takes. */
@@ -47,5 +48,6 @@ export const supplyOf = (
       fromLots: taken.flatMap((entry) => cutFromLot(material, entry.lot, entry.needs, offers, found) ?? []),
     };
   });
-  return { supplies, unlisted };
+  const ordered = withCarriage(supplies.map((supply) => supply.choices));
+  return { supplies: supplies.map((supply, at) => ({ ...supply, choices: ordered[at]! })), unlisted };
 };

@@ -5,6 +5,7 @@ import type { Production } from "#lib/staging/staging";
 import { showMoney } from "#lib/units/money";
 import { showPerMille } from "#lib/units/perMille";
 import type { Choice } from "./choice";
+import type { InTime } from "./deliveries";
 import type { PurchaseLine } from "./purchase";
 
 type Reckoned = Omit<PurchaseLine, "arithmetic" | "neededBy" | "orderBy" | "warnings">;
@@ -37,7 +38,10 @@ export const lineArithmetic = (line: Reckoned, material: Material, choice: Choic
   return [
     `${needs.length > 1 ? `${alike(needs, figure)} = ` : ""}${show(parts(line.gross))}${steps}`,
     added.length > 0 ? ` = ${show(parts(line.toBuy))} to buy` : "",
-    `; ${line.packs} × ${showQuantity(line.pack, measure, lengths)} at ${money(line.pricePerPack)} = ${money(line.cost)}`,
+    `; ${line.deliveries
+      .flatMap((delivery) => delivery.parts)
+      .map(({ packs, price }, at) => `${packs}${at === 0 ? ` × ${showQuantity(line.pack, measure, lengths)}` : ""} at ${money(price)}`)
+      .join(" + ")} = ${money(line.cost)}`,
     whyPacks(choice),
   ].join("");
 };
@@ -67,4 +71,14 @@ const whyPacks = ({ byQuantity, byCutting, order, offer }: Choice): string => {
       ? `, less than ${Math.max(byQuantity, byCutting)} at their price`
       : `, the least ${offer.supplier} sells`;
   return byCutting > byQuantity ? `, since the pieces as laid out open ${byCutting}` : "";
+};
+
+/** Why in one order or in several, where that was weighed; empty where it was no question. */
+export const whyTimes = (times: InTime | null, { currency, words }: Production): string => {
+  if (times === null) return "";
+  const { deliveries, cost, atOnce } = times;
+  const money = (amount: number) => showMoney(amount, currency, words);
+  return deliveries.length > 1
+    ? `; in ${deliveries.length} orders, ${money(atOnce - cost)} less with carriage and keeping than at once`
+    : "; at once, since keeping it costs less than another order";
 };

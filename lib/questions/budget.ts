@@ -12,7 +12,7 @@ export interface Budget {
   readonly labour: MinorUnits;
   /** What overtime costs of it. */
   readonly overtime: MinorUnits;
-  /** The purchase list. */
+  /** The purchase list, carriage included. */
   readonly materials: MinorUnits;
   /** Bought and hired garments. */
   readonly garments: MinorUnits;
@@ -26,12 +26,11 @@ export interface Budget {
 }
 
 /** What the plan comes to at its end, by labour and by material, against the budget. */
-export const budgetAtCompletion = ({ staging, garments, problem, answer, purchase }: StagingPlan): Budget => {
+export const budgetAtCompletion = ({ staging, problem, answer, purchase }: StagingPlan): Budget => {
   const makers = makerCosts(problem, answer.plan);
   const rate = new Map(staging.makers.map((maker) => [maker.code, maker.overtimeCostPerHour]));
   const labour = sum(makers.map(({ cost }) => cost));
-  const prices = sum(garments.map(({ price }) => price ?? 0));
-  const total = labour + purchase.total + prices;
+  const total = labour + purchase.total;
   const { budget } = staging.production;
   const suppliers = [...new Set(purchase.lines.map(({ supplier }) => supplier))].map((supplier) => {
     const lines = purchase.lines.filter((line) => line.supplier === supplier);
@@ -41,8 +40,8 @@ export const budgetAtCompletion = ({ staging, garments, problem, answer, purchas
     budget,
     labour,
     overtime: sum(makers.map((maker) => Math.round((maker.overtime * rate.get(maker.maker)!) / 60))),
-    materials: purchase.total,
-    garments: prices,
+    materials: purchase.materials,
+    garments: purchase.total - purchase.materials,
     total,
     over: budget === null ? null : total - budget,
     makers,

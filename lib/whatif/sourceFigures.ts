@@ -64,5 +64,5 @@ const minutesAt = (works: readonly GarmentWork[], point: 0 | 1 | 2): Minutes =>
 /** The purchase list with and without what is needed for these: packs are bought whole, so that a share of one may cost nothing or all of it. */
 const boughtFor = ({ staging, works, purchase }: StagingPlan, numbers: ReadonlySet<string>): MinorUnits => {
   const others = works.filter((work) => !numbers.has(work.garment));
-  return purchase.total - purchaseList(staging, others, () => null).purchase.total;
+  return purchase.materials - purchaseList(staging, others, () => null).purchase.materials;
 };

@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
+import type { Offer } from "#lib/materials/material";
 import { allUnitsOrder, economicOrder, incrementalOrder } from "#lib/purchasing/lotSizing/economicOrder";
 import { lotsCost, partPeriod, silverMeal } from "#lib/purchasing/lotSizing/rules";
 import { wagnerWhitin } from "#lib/purchasing/lotSizing/wagnerWhitin";
+import { orderOf } from "#lib/purchasing/packs";
 import published from "./lotsizing.json";
 
 /** Each entry of lotsizing.json carries its source. */
@@ -90,6 +92,34 @@ describe("economic order", () => {
     if (one.incremental) {
       expect(incrementalOrder(demand, steps).quantity).toBeCloseTo(one.incremental.Q, 5);
       expect(incrementalOrder(demand, steps).cost).toBeCloseTo(one.incremental.cost, 3);
+    }
+  });
+});
+
+describe("an order's price", () => {
+  const offer = (one: (typeof published.eoq)[number], breaks: "all" | "incremental"): Offer => ({
+    ...{ material: "M", supplier: "S", pack: 1, minimumPacks: 1, leadDays: 0, inspectionDays: 0, breaks, orderCost: 0 },
+    // The unit at a break is the first of the next price where all take it, the last of its own where each keeps its own.
+    prices: one.breakpoints!.map((at, step) => ({
+      from: step === 0 ? 1 : breaks === "all" ? at : at + 1,
+      price: Math.round(100 * one.unitCosts![step]!),
+    })),
+  });
+  /** A year's cost of ordering so much each time, in minor units: goods, orders and keeping. */
+  const year = (one: (typeof published.eoq)[number], breaks: "all" | "incremental", quantity: number): number => {
+    const { cost } = orderOf(offer(one, breaks), quantity);
+    return ((cost + 100 * one.K) * one.D) / quantity + (one.holdingRate! * cost) / 2;
+  };
+
+  it("is that of the discount store: 700 come to 25,700.00 a year, 1,000 to 24,725.00, 2,000 to 24,822.50", () => {
+    const store = published.eoq.find(({ id }) => id === "heizer-render-discount-store")!;
+    for (const [quantity, cost] of store.candidates!) expect(year(store, "all", quantity!)).toBeCloseTo(100 * cost!, 6);
+  });
+
+  it("with incremental breaks meets the published cost at the published quantity, to a whole unit", () => {
+    for (const one of published.eoq.filter(({ incremental }) => incremental)) {
+      const { Q, cost } = one.incremental!;
+      expect(year(one, "incremental", Math.round(Q!)) / (100 * cost!)).toBeCloseTo(1, 6);
     }
   });
 });
