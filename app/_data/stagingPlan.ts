@@ -1,7 +1,6 @@
 import { cache } from "react";
 import type { PlainDate } from "#lib/calendar/plainDate";
 import { assemble } from "#lib/planning/assemble";
-import { prepare } from "#lib/planning/prepare";
 import type { Prepared } from "#lib/planning/prepared";
 import { restorePlan } from "#lib/planning/restore";
 import type { StagingPlan } from "#lib/planning/stagingPlan";
@@ -12,6 +11,7 @@ import { loadStaging } from "#prisma/stagings/load";
 import { loadRevision } from "#prisma/stagings/revision";
 import { isSlugOf } from "./address";
 import { keepFew } from "./keepFew";
+import { prepareProduction } from "./prepareProduction";
 import { todayIn } from "./today";
 
 /** A production as the pages show it. */
@@ -22,6 +22,8 @@ export interface ProductionView {
   readonly inputRevision: number;
   readonly today: PlainDate;
   readonly prepared: Prepared;
+  /** Titles of the productions that share the workroom and have a plan: what they take is gone from everybody's time here. */
+  readonly sharedWith: readonly string[];
   /** Null until the workroom has been levelled for the first time. */
   readonly plan: StagingPlan | null;
   /** When the plan was made; null without one. */
@@ -48,7 +50,7 @@ export const loadProduction = cache(async (company: AuthorizedCompany, part: str
 const compute = async (company: AuthorizedCompany, code: string, today: PlainDate): Promise<ProductionView | null> => {
   const [loaded, kept] = await Promise.all([loadStaging(company, code), loadCurrentPlan(company, code)]);
   if (!loaded) return null;
-  const prepared = prepare(loaded.staging, { today });
+  const { prepared, sharedWith } = await prepareProduction(company, loaded, today);
   const plan = kept && assemble(prepared, restorePlan(prepared, kept.plan));
   const { productionId, workroomId, inputRevision } = loaded;
   return {
@@ -57,6 +59,7 @@ const compute = async (company: AuthorizedCompany, code: string, today: PlainDat
     inputRevision,
     today,
     prepared,
+    sharedWith,
     plan,
     levelledAt: kept?.createdAt ?? null,
     stale: kept !== null && kept.plan.inputRevision !== inputRevision,

@@ -1,12 +1,14 @@
 import type { Logger } from "pino";
 import { checkPlan } from "#lib/levelling/checker/checkPlan";
-import { prepare } from "#lib/planning/prepare";
+import { withHandPins } from "#lib/planning/handPins";
 import { storePlan } from "#lib/planning/restore";
 import { type AuthorizedCompany, authorizeCompany } from "#prisma/authorized";
+import { loadHandPins } from "#prisma/plans/handPins";
 import { publishPlan } from "#prisma/plans/publish";
 import { failRun, finishRun, type LevelJob, latestRun, type Run, takeUpRun } from "#prisma/plans/runs";
 import { savePlan } from "#prisma/plans/save";
 import { loadStaging } from "#prisma/stagings/load";
+import { prepareProduction } from "../_data/prepareProduction";
 import { todayIn } from "../_data/today";
 import { levelInThread } from "./levelInThread";
 import { reportWhile } from "./reportWhile";
@@ -39,12 +41,25 @@ export async function levelProduction(job: LevelJob, context: JobContext): Promi
   }
 }
 
+/** Levelled again when another production's plan was published meanwhile and took some of the same time. */
+const MOST_TRIES = 3;
+
 /** @returns null when a plan was kept, else a sentence that says why not */
-async function levelRun(company: AuthorizedCompany, job: LevelJob, run: Run, { signal, log }: JobContext): Promise<string | null> {
+async function levelRun(company: AuthorizedCompany, job: LevelJob, run: Run, context: JobContext): Promise<string | null> {
+  for (let tries = 0; tries < MOST_TRIES; tries++) {
+    const trouble = await levelOnce(company, job, run, context);
+    if (trouble !== "time taken") return trouble;
+  }
+  return "Other productions of the workroom were levelled again and again meanwhile. Level again once they are done.";
+}
+
+/** @returns null when a plan was kept, `time taken` when another production was faster, else a sentence that says why not */
+async function levelOnce(company: AuthorizedCompany, job: LevelJob, run: Run, { signal, log }: JobContext): Promise<string | null> {
   const loaded = await loadStaging(company, job.productionCode);
   if (!loaded) return "The production is no longer there.";
   const { staging, workroomId, productionId, inputRevision } = loaded;
-  const prepared = prepare(staging, { today: todayIn(staging.production.zone) });
+  const beside = await prepareProduction(company, loaded, todayIn(staging.production.zone));
+  const prepared = withHandPins(beside.prepared, await loadHandPins(company, productionId));
   const answer = await reportWhile(company, run.id, signal, ({ stop, onProgress }) =>
     levelInThread(
       prepared.problem,
@@ -63,7 +78,8 @@ async function levelRun(company: AuthorizedCompany, job: LevelJob, run: Run, { s
     { workroomId, productionId, user: run.startedBy, name },
     storePlan(prepared, answer, inputRevision),
   );
-  await publishPlan(company, run.startedBy, planId);
+  const published = await publishPlan(company, run.startedBy, planId);
+  if (!published.ok) return published.error;
   await finishRun(company, run.id, planId);
   log.info({ runId: run.id, planId, rounds: answer.rounds, schedules: answer.schedules }, "levelled");
   return null;

@@ -10,8 +10,12 @@ export function mirrored(problem: LevellingProblem): Compiled {
   return compile({
     ...problem,
     makers: problem.makers.map((maker) => ({ ...maker, calendar: back(maker.calendar) })),
-    machines: problem.machines.map((machine) => ({ ...machine, calendar: machine.calendar && back(machine.calendar) })),
-    rooms: problem.rooms.map((room) => ({ ...room, free: back(room.free) })),
+    machines: problem.machines.map((machine) => ({
+      ...machine,
+      calendar: machine.calendar && back(machine.calendar),
+      taken: back(machine.taken ?? []),
+    })),
+    rooms: problem.rooms.map((room) => ({ ...room, free: back(room.free), taken: back(room.taken ?? []) })),
     performers: problem.performers.map((performer) => ({ ...performer, free: back(performer.free) })),
     nodes: problem.nodes.map((node): EngineNode => ({ ...node, release: 0, pin: null })),
     precedences: problem.precedences.map((link) => ({ ...link, before: link.after, after: link.before, maxLag: null })),

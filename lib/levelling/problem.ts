@@ -51,6 +51,8 @@ export interface EngineMachine {
   readonly count: number;
   /** Null: always there. */
   readonly calendar: readonly Interval[] | null;
+  /** When work outside this problem has one of them; two at once have two. */
+  readonly taken?: readonly Interval[];
 }
 
 export interface EngineRoom {
@@ -58,6 +60,8 @@ export interface EngineRoom {
   /** Visits it takes at once. */
   readonly count: number;
   readonly free: readonly Interval[];
+  /** When visits outside this problem are in it. */
+  readonly taken?: readonly Interval[];
 }
 
 export interface EnginePerformer {

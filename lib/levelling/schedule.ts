@@ -1,7 +1,7 @@
 import { Busy } from "./busy";
 import type { Working } from "./clockStore";
 import type { Compiled } from "./compiled";
-import type { Unplaced } from "./problem";
+import type { Interval, Unplaced } from "./problem";
 import { Profile } from "./profile";
 import { WorkList } from "./workList";
 
@@ -59,8 +59,8 @@ export class Schedule {
     );
     this.appointments = problem.makers.map(() => new Busy());
     this.performers = problem.performers.map(() => new Busy());
-    this.machines = problem.machines.map((machine) => new Profile(machine.count));
-    this.rooms = problem.rooms.map((room) => new Profile(room.count));
+    this.machines = problem.machines.map(usedBefore);
+    this.rooms = problem.rooms.map(usedBefore);
   }
 
   isPlaced(node: number): boolean {
@@ -220,4 +220,11 @@ export class Schedule {
   private hold(node: number, start: number, end: number, sign: number): void {
     for (const { machine, count } of this.compiled.tasks[node]!.machines) this.machines[machine]!.add(start, end, sign * count);
   }
+}
+
+/** Machines or rooms as they are before anything of this problem has a place. */
+function usedBefore({ count, taken = [] }: { readonly count: number; readonly taken?: readonly Interval[] }): Profile {
+  const profile = new Profile(count);
+  for (const { start, end } of taken) profile.add(start, end, 1);
+  return profile;
 }

@@ -57,7 +57,17 @@ const outsideWords = ({ prepared }: Telling, node: number): string => {
   return kind === "approval" ? "waits for the answer" : kind === "other" ? "waits until it is asked for" : "waits for goods";
 };
 
-/** `Bel Orrin (tutu maker) is away Mon 1 Mar to Fri 19 Mar (leave)`, when an absence is why nobody works in the link. */
+/** `Bel Orrin (tutu maker) works for The Salt Orchard`, when another production has taken her time in the link. */
+const takenIn = (prepared: Prepared, names: Names, link: Link): string | null => {
+  const maker = link.on?.maker;
+  if (maker === undefined || !prepared.taken) return null;
+  const { start, end } = onWall(prepared, link);
+  const { id } = prepared.problem.makers[maker]!;
+  const found = prepared.taken.makers.find((span) => span.of === id && span.start < end && start < span.end);
+  return found ? `${names.maker(maker)} works for ${found.by}` : null;
+};
+
+/** `Bel Orrin (tutu maker) is away Mon 1 Mar to Fri 19 Mar (leave)`, when an absence, or another production, is why nobody works in the link. */
 export const absenceIn = (prepared: Prepared, names: Names, link: Link): string | null => {
   const { staging, problem } = prepared;
   const maker = link.on?.maker;
@@ -66,7 +76,7 @@ export const absenceIn = (prepared: Prepared, names: Names, link: Link): string 
     (absence) =>
       (absence.maker === null || absence.maker === code) && shared(absentIntervals(absence), [onWall(prepared, link)]).length > 0,
   );
-  if (!found) return null;
+  if (!found) return takenIn(prepared, names, link);
   const who = found.maker === null || maker === undefined ? "the workroom is closed" : `${names.maker(maker)} is away`;
   const until = found.to === found.from ? "" : ` to ${showDay(found.to)}`;
   return `${who} ${showDay(found.from)}${until}${found.reason === "" ? "" : ` (${found.reason})`}`;

@@ -6,6 +6,7 @@ import type { Staging } from "#lib/staging/staging";
 import type { Axis } from "./axis";
 import type { Delivery } from "./goods";
 import type { PlanNode, PlanNote } from "./stagingPlan";
+import type { Taken } from "./taken";
 
 /** A staging made ready for the engine: everything that can be computed before a plan is chosen. */
 export interface Prepared {
@@ -21,6 +22,8 @@ export interface Prepared {
   readonly today: PlainDate;
   /** Nodes that wait for goods, in node order. */
   readonly deliveries: readonly Delivery[];
+  /** What other productions of the workroom have taken; absent: it stands alone. */
+  readonly taken?: Taken;
   /** What a person must know before there is a plan. */
   readonly notes: readonly PlanNote[];
 }

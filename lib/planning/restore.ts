@@ -1,6 +1,6 @@
 import type { Skill } from "#lib/labour/skills";
 import { explain } from "#lib/levelling/explain";
-import type { LevellingAnswer, Placement, Plan, Unplaced, Visit } from "#lib/levelling/problem";
+import type { LevellingAnswer, LevellingProblem, Placement, Plan, Unplaced, Visit } from "#lib/levelling/problem";
 import { withStretches } from "#lib/levelling/withStretches";
 import { toAxis, toWall } from "./axis";
 import type { Prepared } from "./prepared";
@@ -26,6 +26,8 @@ export const storePlan = (
         skill: problem.skills[skill]! as Skill,
       })),
       overtime: placed?.overtime ?? false,
+      worked: (placed?.stretches ?? []).map(({ start, end }) => ({ start: toWall(axis, start), end: toWall(axis, end) })),
+      machine: machineOf(problem, at),
       unplaced: why ? { reason: why.reason, detail: why.detail } : null,
     };
   });
@@ -40,6 +42,12 @@ export const storePlan = (
     }),
   );
   return { seed, rounds, schedules, rule, inputRevision, measures, bounds, rows, visits };
+};
+
+const machineOf = ({ nodes, machines }: LevellingProblem, at: number): string | null => {
+  const node = nodes[at]!;
+  const first = node.kind === "task" ? node.machines[0] : undefined;
+  return first ? machines[first.machine]!.id : null;
 };
 
 /** A plan of one problem as a plan of another, changed one: work is known by its key, people and rooms by their codes, and times by the clock. */

@@ -1,10 +1,11 @@
 import type { WallMinute } from "#lib/calendar/plainDate";
 import type { Skill } from "#lib/labour/skills";
-import type { Bounds, Measures } from "#lib/levelling/problem";
+import type { Bounds, Interval, Measures } from "#lib/levelling/problem";
 
 /**
  * A plan as it is kept: by the stable keys of its nodes and the codes of people, on the wall clock, so that it can be read
- * beside a staging that has changed since. Stretches are not kept: they follow from the calendars.
+ * beside a staging that has changed since. Stretches follow from the calendars when it is read again; they are kept for the other productions of the
+ * workroom, which may not take the same time.
  */
 export interface StoredPlan {
   readonly seed: number;
@@ -26,6 +27,10 @@ export interface StoredRow {
   readonly end: WallMinute | null;
   readonly makers: readonly { readonly maker: string; readonly skill: Skill }[];
   readonly overtime: boolean;
+  /** When its makers really work. */
+  readonly worked: readonly Interval[];
+  /** Kind of the machine it takes; null for none, or when nobody wrote it down. */
+  readonly machine: string | null;
   readonly unplaced: { readonly reason: string; readonly detail: string } | null;
 }
 

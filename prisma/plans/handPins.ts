@@ -33,7 +33,8 @@ export function keepMove(company: AuthorizedCompany, of: PlanOf, pin: HandPin, p
         detail: name,
         after: { ...placed, key },
       });
-      await publishPlanIn(tx, company, user, await savePlanIn(tx, company, of, plan));
+      const published = await publishPlanIn(tx, company, user, await savePlanIn(tx, company, of, plan));
+      if (!published.ok) throw new Error(`The plan that follows was not published: ${published.error}. Nothing was kept.`);
     },
     { timeout: 60_000 },
   );

@@ -1,17 +1,21 @@
 import type { Skill } from "#lib/labour/skills";
-import type { Bounds, Measures } from "#lib/levelling/problem";
+import type { Bounds, Interval, Measures } from "#lib/levelling/problem";
 import type { StoredPlan } from "#lib/planning/storedPlan";
 import type { AuthorizedCompany } from "../authorized";
 import { database } from "../client";
 
 export interface LoadedPlan {
   readonly planId: string;
-  /** The workroom works by it. Otherwise it is the newest what-if of the production. */
+  /** The production works by it. Otherwise it is the newest what-if of the production. */
   readonly current: boolean;
   readonly name: string;
   readonly createdAt: Date;
   readonly plan: StoredPlan;
 }
+
+/** `[from, to, from, to]` as stretches. */
+export const inPairs = (turns: readonly number[]): readonly Interval[] =>
+  turns.flatMap((start, at) => (at % 2 === 0 ? [{ start, end: turns[at + 1]! }] : []));
 
 const WHOLE = {
   planRows: { orderBy: { position: "asc" }, include: { planRowMakers: { orderBy: { position: "asc" }, include: { maker: true } } } },
@@ -19,8 +23,7 @@ const WHOLE = {
 } as const;
 
 /**
- * The plan of a production: its workroom's current one when that is of this production, else the newest what-if;
- * null when it was never levelled.
+ * The plan of a production: the one it works by, else the newest what-if; null when it was never levelled.
  */
 export async function loadCurrentPlan(company: AuthorizedCompany, productionCode: string): Promise<LoadedPlan | null> {
   const row = await database().plan.findFirst({
@@ -43,6 +46,8 @@ export async function loadCurrentPlan(company: AuthorizedCompany, productionCode
       end: part.ends,
       makers: part.planRowMakers.map(({ maker, skill }) => ({ maker: maker.code, skill: skill as Skill })),
       overtime: part.overtime,
+      worked: inPairs(part.worked),
+      machine: part.machine,
       unplaced: part.reason === null ? null : { reason: part.reason, detail: part.detail ?? "" },
     })),
     visits: row.planVisits.map(({ performer, fitter, room, starts, ends, fittings }) => ({

@@ -51,8 +51,18 @@ export async function savePlanIn(tx: Transaction, company: AuthorizedCompany, of
 }
 
 function planRows(companyId: string, planId: string, plan: StoredPlan, makers: Ids) {
-  const rows = plan.rows.map(({ key, start, end, overtime, unplaced }, position) => ({
-    ...{ id: newId(), companyId, planId, key, starts: start, ends: end, overtime },
+  const rows = plan.rows.map(({ key, start, end, overtime, worked, machine, unplaced }, position) => ({
+    ...{
+      id: newId(),
+      companyId,
+      planId,
+      key,
+      starts: start,
+      ends: end,
+      overtime,
+      machine,
+      worked: worked.flatMap((span) => [span.start, span.end]),
+    },
     ...{ reason: unplaced?.reason ?? null, detail: unplaced?.detail ?? null, position },
   }));
   const makersOfRows = plan.rows.flatMap((row, at) =>

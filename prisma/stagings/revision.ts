@@ -6,6 +6,8 @@ export interface Revision {
   readonly inputRevision: number;
   /** The plan `loadCurrentPlan` would give; null when there is none. */
   readonly planId: string | null;
+  /** Current plans of the company's other productions: what they take, this one has not. */
+  readonly otherPlans: readonly string[];
   /** IANA time zone of the workroom: which day it is there. */
   readonly zone: string;
 }
@@ -20,5 +22,17 @@ export async function loadRevision(company: AuthorizedCompany, productionCode: s
       plans: { select: { id: true }, orderBy: [{ current: "desc" }, { createdAt: "desc" }, { id: "desc" }], take: 1 },
     },
   });
-  return row && { inputRevision: row.inputRevision, planId: row.plans[0]?.id ?? null, zone: row.workroom.zone };
+  const others = await database().plan.findMany({
+    where: { companyId: company, current: true, production: { code: { not: productionCode } } },
+    select: { id: true },
+    orderBy: { id: "asc" },
+  });
+  return (
+    row && {
+      inputRevision: row.inputRevision,
+      planId: row.plans[0]?.id ?? null,
+      otherPlans: others.map(({ id }) => id),
+      zone: row.workroom.zone,
+    }
+  );
 }

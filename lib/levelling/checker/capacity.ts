@@ -16,7 +16,7 @@ export function machineFaults(problem: LevellingProblem, plan: Plan): string[] {
         .filter((one) => one.machine === index)
         .map(({ count }) => ({ start: placement.start, end: placement.end, count }));
     });
-    return overUse(machine.id, machine.count, uses);
+    return overUse(machine.id, machine.count, [...uses, ...others(machine.taken)]);
   });
 }
 
@@ -27,16 +27,12 @@ export function roomFaults(problem: LevellingProblem, plan: Plan): string[] {
     const closed = visits
       .filter(({ start, end }) => !coveredBy(room.free, start, end))
       .map(({ start }) => `${room.id}: it is not free for the visit at ${start}.`);
-    return [
-      ...closed,
-      ...overUse(
-        room.id,
-        room.count,
-        visits.map(({ start, end }) => ({ start, end, count: 1 })),
-      ),
-    ];
+    return [...closed, ...overUse(room.id, room.count, [...others(visits), ...others(room.taken)])];
   });
 }
+
+const others = (taken: readonly { readonly start: number; readonly end: number }[] = []): Use[] =>
+  taken.map(({ start, end }) => ({ start, end, count: 1 }));
 
 function overUse(id: string, count: number, uses: readonly Use[]): string[] {
   const events = uses
