@@ -8,10 +8,13 @@ export const WhatFollows = ({
   moves,
   after,
   movedKey,
+  children,
 }: {
   readonly moves: PlanMoves;
   readonly after: StagingPlan;
   readonly movedKey: string;
+  /** The press that keeps it. */
+  readonly children: React.ReactNode;
 }) => {
   const others = moves.moved.filter(({ key }) => key !== movedKey);
   return (
@@ -20,6 +23,7 @@ export const WhatFollows = ({
         <h2 id="follows">What follows</h2>
       </header>
       <p role="status">{movesSentence(moves, others.length)}</p>
+      {children}
       {others.length > 0 && <MovedLines moves={others} staging={after.staging} />}
     </section>
   );

@@ -77,14 +77,13 @@ const Move = async ({ params, searchParams }: Props) => {
         </p>
       )}
       {wish && result?.ok && (
-        <>
-          <WhatFollows moves={result.value.moves} after={result.value.after} movedKey={key} />
+        <WhatFollows moves={result.value.moves} after={result.value.after} movedKey={key}>
           <ActionForm action={keepWork} press="Keep it there" busy="Keeping" look="press">
             {Object.entries({ ...hidden, maker: wish.maker, date: wish.date, at: showClock(wish.at) }).map(([name, value]) => (
               <input key={name} type="hidden" name={name} value={value} />
             ))}
           </ActionForm>
-        </>
+        </WhatFollows>
       )}
     </ProductionFrame>
   );
