@@ -9,6 +9,7 @@ export const OpenedLine = ({
   cells,
   columns,
   id,
+  tick,
   children,
 }: {
   readonly name: React.ReactNode;
@@ -17,11 +18,14 @@ export const OpenedLine = ({
   /** How many cells the line has, the first one counted. */
   readonly columns: number;
   readonly id?: string;
+  /** Before the name, beside what opens the line: a box to tick. */
+  readonly tick?: React.ReactNode;
   readonly children: React.ReactNode;
 }) => (
   <tbody className={styles.line} id={id}>
     <tr>
-      <td className="name">
+      <td className={tick ? `name ${styles.ticked}` : "name"}>
+        {tick}
         <details>
           <summary>{name}</summary>
         </details>

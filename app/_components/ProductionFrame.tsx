@@ -28,7 +28,7 @@ const ROOMS: readonly (readonly [RoomOf, string, Act])[] = [
   ["/garments", "Garments", "read"],
   ["/workroom", "Workroom", "read"],
   ["/fittings", "Fittings", "read"],
-  ["/purchase", "Cloth and buying", "money"],
+  ["/purchase", "Cloth and buying", "shelf"],
   ["/people", "People", "read"],
   ["/constructions", "Constructions", "read"],
   ["/history", "History", "history"],
@@ -49,17 +49,16 @@ export const ProductionFrame = ({
 }) => {
   const { production } = view.prepared.staging;
   const base = productionHref(production.code);
-  const rooms: Room[] = ROOMS.filter(([, , act]) => may(member.role, act)).map(([path, name]) => ({
-    href: base + path,
-    name,
-  }));
+  // Who may not see money comes in by the shelf.
+  const addressOf = (path: RoomOf) => base + (path === "/purchase" && !may(member.role, "money") ? "/purchase/shelf" : path);
+  const rooms: Room[] = ROOMS.filter(([, , act]) => may(member.role, act)).map(([path, name]) => ({ href: addressOf(path), name }));
   if (may(member.role, "import")) rooms.push({ href: "/import", name: "Bring in files", end: true });
   return (
     <Frame
       member={member}
       heading={{ title: production.title, small: production.subtitle }}
       rooms={rooms}
-      room={base + room}
+      room={addressOf(room)}
       tape={<ProductionTape staging={view.prepared.staging} today={view.today} thick={room === ""} />}
       printed={showDate(view.today)}
     >

@@ -1,3 +1,4 @@
+import type { PlainDate } from "#lib/calendar/plainDate";
 import type { Order, OrderLine, OrderState } from "#lib/purchasing/order";
 import type { Prisma } from "../generated/client";
 import { plainDate, plainDateOrNull } from "../plainDates";
@@ -6,7 +7,7 @@ import { plainDate, plainDateOrNull } from "../plainDates";
 export interface KeptOrder extends Order {
   /** Counts changes: a change names the version it was read at. */
   readonly version: number;
-  readonly draftedOn: string;
+  readonly draftedOn: PlainDate;
   readonly draftedBy: string | null;
   readonly approvedBy: string | null;
   readonly lines: readonly KeptLine[];

@@ -1,3 +1,4 @@
+import Link from "next/link";
 import type { PlainDate } from "#lib/calendar/plainDate";
 import { showDay } from "#lib/calendar/showDay";
 import type { StagingPlan } from "#lib/planning/stagingPlan";
@@ -7,8 +8,12 @@ import { OpenedLine } from "../../../_components/OpenedLine";
 import { State } from "../../../_components/State";
 import { plural } from "../../../_data/plural";
 import { showQuantity } from "../../../_data/quantity";
+import { choicesOf } from "./choicesOf";
+import { DraftPress } from "./DraftPress";
+import { orderHref } from "./orders/orderHref";
 import { Reasons } from "./Reasons";
 import styles from "./Supplier.module.css";
+import { WhyPacks } from "./WhyPacks";
 
 const OrderBy = ({ line, today }: { readonly line: PurchaseLine; readonly today: PlainDate }) => {
   if (line.orderBy === null) return <span className="q">no day yet</span>;
@@ -16,21 +21,27 @@ const OrderBy = ({ line, today }: { readonly line: PurchaseLine; readonly today:
   return line.orderBy === today ? <State code="wait">today</State> : showDay(line.orderBy);
 };
 
-/** One supplier's lines, each opened to its arithmetic and its garments, and what they come to. */
+/** One supplier's lines, each opened to its arithmetic and its garments, and what they come to; ticked lines become an order. */
 export const Supplier = ({
   supplier,
   lines,
   plan,
   today,
+  drafted,
+  canOrder,
 }: {
   readonly supplier: string;
   readonly lines: readonly PurchaseLine[];
   readonly plan: StagingPlan;
   readonly today: PlainDate;
+  /** Numbers of orders not placed yet, by material: they are not counted on. */
+  readonly drafted: ReadonlyMap<string, string>;
+  readonly canOrder: boolean;
 }) => {
-  const { currency, words, lengths } = plan.staging.production;
+  const { code, currency, words, lengths } = plan.staging.production;
   const money = (amount: number) => showMoney(amount, currency, words);
   const total = lines.reduce((sum, line) => sum + line.cost, 0);
+  const form = `order ${supplier}`.replaceAll(/\W+/g, "-");
   return (
     <section className="part" aria-label={supplier}>
       <header>
@@ -60,35 +71,64 @@ export const Supplier = ({
             </th>
           </tr>
         </thead>
-        {lines.map((line) => (
-          <OpenedLine
-            key={`${line.material} ${line.oneLotSet}`}
-            columns={7}
-            name={
-              <>
-                <b>{line.name}</b> <span className="units">{line.colour}</span>
-              </>
-            }
-            cells={
-              <>
-                <td className="num b fr">{showQuantity(line.toBuy, line.measure, lengths)}</td>
-                <td className="num fr">
-                  {line.packs} × {showQuantity(line.pack, line.measure, lengths)}
-                </td>
-                <td className="num">{money(line.pricePerPack)}</td>
-                <td className="num b">{money(line.cost)}</td>
-                <td className="num" data-label="needed by">
-                  {line.neededBy && showDay(line.neededBy)}
-                </td>
-                <td className="num" data-label="order by">
-                  <OrderBy line={line} today={today} />
-                </td>
-              </>
-            }
-          >
-            <Reasons line={line} plan={plan} />
-          </OpenedLine>
-        ))}
+        {lines.map((line) => {
+          const order = drafted.get(line.material);
+          return (
+            <OpenedLine
+              key={`${line.material} ${line.oneLotSet}`}
+              columns={7}
+              tick={
+                canOrder && (
+                  <input
+                    type="checkbox"
+                    className="no-print"
+                    form={form}
+                    name="pick"
+                    value={line.material}
+                    defaultChecked={order === undefined}
+                    aria-label={`Order ${line.name}`}
+                  />
+                )
+              }
+              name={
+                <>
+                  <b>{line.name}</b> <span className="units">{line.colour}</span>
+                </>
+              }
+              cells={
+                <>
+                  <td className="num b fr">{showQuantity(line.toBuy, line.measure, lengths)}</td>
+                  <td className="num fr">
+                    {line.packs} × {showQuantity(line.pack, line.measure, lengths)}
+                  </td>
+                  <td className="num">{money(line.pricePerPack)}</td>
+                  <td className="num b">{money(line.cost)}</td>
+                  <td className="num" data-label="needed by">
+                    {line.neededBy && showDay(line.neededBy)}
+                  </td>
+                  <td className="num" data-label="order by">
+                    {order === undefined ? (
+                      <OrderBy line={line} today={today} />
+                    ) : (
+                      <Link href={orderHref(code, order)} prefetch={false}>
+                        in order {order}
+                      </Link>
+                    )}
+                  </td>
+                </>
+              }
+            >
+              <div className={styles.opened}>
+                <section>
+                  <Reasons line={line} plan={plan} />
+                </section>
+                <section>
+                  <WhyPacks line={line} plan={plan} choices={choicesOf(plan).get(line.material) ?? []} today={today} />
+                </section>
+              </div>
+            </OpenedLine>
+          );
+        })}
         <tbody>
           <tr className="sum">
             <th scope="row">{plural(lines.length, "line")}</th>
@@ -98,6 +138,7 @@ export const Supplier = ({
           </tr>
         </tbody>
       </table>
+      {canOrder && <DraftPress form={form} production={code} supplier={supplier} />}
     </section>
   );
 };

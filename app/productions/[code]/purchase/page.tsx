@@ -1,13 +1,15 @@
 import type { Metadata } from "next";
 import { showMoney } from "#lib/units/money";
+import { loadOrders } from "#prisma/orders/load";
 import { NotLevelled } from "../../../_components/NotLevelled";
-import { ProductionFrame } from "../../../_components/ProductionFrame";
+import { PrintThis } from "../../../_components/PrintThis";
 import { productionHref } from "../../../_data/address";
 import { plural } from "../../../_data/plural";
 import { requireProduction } from "../../../_data/requireProduction";
 import { may } from "../../../_gate/may";
+import { BuyingFrame } from "./BuyingFrame";
 import { Covered } from "./Covered";
-import { PrintPress } from "./PrintPress";
+import { SaveFiles } from "./SaveFiles";
 import { Supplier } from "./Supplier";
 import { Unoffered } from "./Unoffered";
 
@@ -24,18 +26,20 @@ const Purchase = async ({ params }: Props) => {
   const { production } = view.prepared.staging;
   if (!plan)
     return (
-      <ProductionFrame member={member} view={view} room="/purchase">
+      <BuyingFrame member={member} view={view} page="">
         <div className="top">
           <h1>Purchase list</h1>
         </div>
         <NotLevelled code={production.code} canLevel={may(member.role, "level")} />
-      </ProductionFrame>
+      </BuyingFrame>
     );
   const { lines, total, unoffered, covered } = plan.purchase;
   const suppliers = [...new Set(lines.map((line) => line.supplier))];
   const overdue = lines.filter((line) => line.orderBy !== null && line.orderBy < today).length;
+  const waiting = (await loadOrders(member.company, production.code)).filter(({ state }) => state === "draft" || state === "approved");
+  const drafted = new Map(waiting.flatMap(({ number, lines: asked }) => asked.map(({ material }) => [material, number] as const)));
   return (
-    <ProductionFrame member={member} view={view} room="/purchase">
+    <BuyingFrame member={member} view={view} page="">
       <div className="top">
         <h1>Purchase list</h1>
         <p className="say">
@@ -46,21 +50,28 @@ const Purchase = async ({ params }: Props) => {
               {overdue === 1 ? "One should have been ordered already." : `${overdue} should have been ordered already.`}
             </b>
           )}
+          {view.stale && " The plan is older than its data: level again for the days."}
         </p>
         <div className="acts">
-          <a className="press second" href={`${productionHref(production.code)}/purchase.csv`} download>
-            Save for the office
-          </a>
-          <PrintPress />
+          <SaveFiles href={`${productionHref(production.code)}/purchase`} />
+          <PrintThis>Print by supplier</PrintThis>
         </div>
       </div>
-      {lines.length === 0 && <p className="board">Nothing has to be bought: the shelf has it all.</p>}
+      {lines.length === 0 && <p className="board">Nothing has to be bought: the shelf and what is on order have it all.</p>}
       {suppliers.map((supplier) => (
-        <Supplier key={supplier} supplier={supplier} lines={lines.filter((line) => line.supplier === supplier)} plan={plan} today={today} />
+        <Supplier
+          key={supplier}
+          supplier={supplier}
+          lines={lines.filter((line) => line.supplier === supplier)}
+          plan={plan}
+          today={today}
+          drafted={drafted}
+          canOrder={may(member.role, "stock")}
+        />
       ))}
       <Covered plan={plan} covered={covered} />
       <Unoffered plan={plan} unoffered={unoffered} />
-    </ProductionFrame>
+    </BuyingFrame>
   );
 };
 
