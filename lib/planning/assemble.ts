@@ -1,10 +1,7 @@
-import type { Need } from "#lib/breakdown/work";
-import { plainDate } from "#lib/calendar/days";
-import { MINUTES_PER_DAY, type PlainDate } from "#lib/calendar/plainDate";
 import type { LevellingAnswer } from "#lib/levelling/problem";
 import { purchaseList } from "#lib/purchasing/purchaseList";
 import { waitingNotes } from "./approvalNotes";
-import { toWall } from "./axis";
+import { cutDays } from "./cutDays";
 import { garmentStates } from "./garmentStates";
 import { lateNotes } from "./lateNotes";
 import { loadOf } from "./load";
@@ -23,7 +20,7 @@ export const assemble = (prepared: Prepared, answer: LevellingAnswer): StagingPl
   const approvals = plannedApprovals(prepared, answer);
   const late = latenesses(prepared, answer);
   const states = garmentStates(prepared, answer, late);
-  const { purchase, cutting } = purchaseList(staging, works, firstCut(prepared, answer), { garments });
+  const { purchase, cutting } = purchaseList(staging, works, cutDays(tasks), { garments });
   return {
     staging,
     garments,
@@ -46,16 +43,4 @@ export const assemble = (prepared: Prepared, answer: LevellingAnswer): StagingPl
     ],
     summary: summaryOf(prepared, answer, { tasks, fittings, garmentStates: states, purchase }),
   };
-};
-
-/** First day of the operation that needs it; null when the plan has no place for that. */
-const firstCut = ({ nodes, axis }: Prepared, { plan }: LevellingAnswer) => {
-  const days = new Map<string, PlainDate>();
-  for (const [at, node] of nodes.entries()) {
-    const placed = plan.placed[at];
-    if (node.kind !== "operation" || !placed) continue;
-    const day = plainDate(Math.floor(toWall(axis, placed.start) / MINUTES_PER_DAY));
-    for (const garment of node.garments) days.set(JSON.stringify([garment, node.operation]), day);
-  }
-  return ({ garment, operation }: Need): PlainDate | null => days.get(JSON.stringify([garment, operation])) ?? null;
 };
