@@ -2,13 +2,13 @@
 
 import { useActionState, useEffect, useRef, useState } from "react";
 import type { Recast } from "#lib/casting/castCell";
-import { Said } from "../../../_components/Said";
+import { EditAnswer } from "../../../_components/EditAnswer";
+import { PutBack } from "../../../_components/PutBack";
 import { plural } from "../../../_data/plural";
 import { keepCasting, lookAtCasting } from "./actions";
 import styles from "./Casting.module.css";
 import { EffectPanel } from "./EffectPanel";
 import type { EffectView } from "./effectView";
-import { TakeBack } from "./TakeBack";
 
 const PAUSE = 150;
 
@@ -71,10 +71,12 @@ export const KeepPanel = ({
           )}
         </>
       )}
-      <Said outcome={outcome} />
-      {outcome?.ok && outcome.value.edit && changes.length === 0 && <TakeBack production={production} edit={outcome.value.edit} />}
+      {(changes.length === 0 || !outcome?.ok) && <EditAnswer outcome={outcome} />}
+      {outcome?.ok && outcome.value.edit && changes.length === 0 && (
+        <PutBack key={outcome.value.edit} production={production} edit={outcome.value.edit} press="Take it back" />
+      )}
       {changes.length > 0 && (
-        <form action={submit} className="acts part">
+        <form action={submit} className={`acts ${styles.keep}`}>
           <input type="hidden" name="production" value={production} />
           <input type="hidden" name="changes" value={text} />
           <input type="hidden" name="seen" value={JSON.stringify(seen)} />

@@ -1,12 +1,12 @@
 "use client";
 
 import { useActionState } from "react";
-import { FaultTable } from "../../../_components/FaultTable";
+import { EditAnswer } from "../../../_components/EditAnswer";
+import { PutBack } from "../../../_components/PutBack";
 import { Said } from "../../../_components/Said";
 import { keepCasting, lookAtCasting } from "./actions";
 import styles from "./Casting.module.css";
 import { EffectPanel } from "./EffectPanel";
-import { TakeBack } from "./TakeBack";
 
 /** A form that first says what would follow, and then keeps it: works before scripts load. */
 export const LookForm = ({
@@ -34,9 +34,8 @@ export const LookForm = ({
       <section className={styles.panel} aria-labelledby="follows">
         <h2 id="follows">If you keep this</h2>
         {looked?.ok ? <EffectPanel effect={looked.value.effect} /> : <p className="q small">What follows stands here before it is kept.</p>}
-        <Said outcome={kept} />
-        {kept && !kept.ok && kept.faults.length > 0 && <FaultTable faults={kept.faults} />}
-        {kept?.ok && kept.value.edit && <TakeBack production={production} edit={kept.value.edit} />}
+        <EditAnswer outcome={kept} />
+        {kept?.ok && kept.value.edit && <PutBack production={production} edit={kept.value.edit} press="Take it back" />}
         {looked?.ok && !kept?.ok && (
           <form action={keep} className="acts part">
             <input type="hidden" name="production" value={production} />

@@ -9,6 +9,7 @@ import { showHours } from "#lib/units/hours";
 import { castingEffect, type RecastGarment } from "#lib/whatif/castingEffect";
 import { type FittingMove, fittingMoves } from "#lib/whatif/fittingMoves";
 import { nameOfMaterial, nameOfPerformer } from "../../../_data/names";
+import { listed, plural } from "../../../_data/plural";
 import { showQuantity } from "../../../_data/quantity";
 import type { ProductionView } from "../../../_data/stagingPlan";
 import { begunGarments } from "./begun";
@@ -28,7 +29,7 @@ export interface EffectView {
   readonly notes: readonly string[];
 }
 
-const MOST_FITTINGS = 8;
+const MOST_FITTINGS = 6;
 
 export const effectView = (view: ProductionView, changes: readonly Recast[]): EffectView => {
   const before = view.prepared;
@@ -85,35 +86,46 @@ const follows = ({ kind, garment, from, begun }: RecastGarment, staging: Staging
   }
 };
 
-/** Fittings with an appointment one by one, the rest counted. */
+/** Appointments that must move one by one; those that keep their time, are given back, or have none yet are counted. */
 const fittingLines = (moves: readonly FittingMove[], staging: Staging): EffectView["fittings"] => {
   const name = (code: string | null) => (code === null ? "" : nameOfPerformer(staging, code));
   const timed = moves.filter(({ at }) => at !== null);
-  const lines = timed.slice(0, MOST_FITTINGS).map((move) => {
-    const when = showWall(move.at!);
-    if (move.after === null) return { code: "cut" as const, text: `${name(move.before)}: ${move.name}, ${when}, is given back` };
-    if (move.keepsTime) return { code: "fit" as const, text: `${name(move.after)} is free ${when}: ${move.name} keeps its time` };
-    return {
-      code: "late" as const,
-      text: `${name(move.after)} is not free ${when}: ${move.name} ${move.next === null ? "has no free time" : `moves, free ${showWall(move.next)}`}`,
-    };
-  });
+  const kept = timed.filter(({ keepsTime }) => keepsTime === true);
+  const back = timed.filter(({ after }) => after === null);
+  const moved = timed.filter(({ keepsTime }) => keepsTime === false);
   const more = moves.filter(({ at, after, change }) => at === null && after !== null && change === "added");
   const minutes = more.reduce((sum, one) => sum + one.minutesAfter, 0);
-  const [first] = more;
-  const next = first?.next ? `. ${name(first.after)} is free ${showWall(first.next)}` : "";
-  const rest = timed.length - lines.length;
+  const next = more[0]?.next ? `. ${name(more[0].after)} is free ${showWall(more[0].next)}` : "";
+  const whose = (some: readonly FittingMove[], of: "before" | "after") =>
+    listed([...new Set(some.map((one) => name(one[of])))].slice(0, 4));
+  const line = (code: "fit" | "cut" | "late", text: string) => ({ code, text });
   return [
-    ...(more.length > 0
+    ...(more.length > 0 ? [line("fit", `${plural(more.length, "fitting")} more, ${showHours(minutes)}${next}`)] : []),
+    ...(kept.length > 0
       ? [
-          {
-            code: "fit" as const,
-            text: `${more.length === 1 ? "One fitting more" : `${more.length} fittings more`}, ${showHours(minutes)}${next}`,
-          },
+          line(
+            "fit",
+            `${plural(kept.length, "appointment keeps its", "appointments keep their")} time: ${whose(kept, "after")} is free then`,
+          ),
         ]
       : []),
-    ...lines,
-    ...(rest > 0 ? [{ code: "late" as const, text: `${rest} more appointments change` }] : []),
+    ...moved
+      .slice(0, MOST_FITTINGS)
+      .map(({ after, at, name: fitting, next: free }) =>
+        line(
+          "late",
+          `${fitting}, ${showWall(at!)}: ${name(after)} is not free${free === null ? ", then or later" : ` before ${showWall(free)}`}`,
+        ),
+      ),
+    ...(moved.length > MOST_FITTINGS ? [line("late", `${moved.length - MOST_FITTINGS} more appointments must move`)] : []),
+    ...(back.length > 0
+      ? [
+          line(
+            "cut",
+            `${plural(back.length, "appointment")} given back: ${whose(back, "before")}, from ${showWall(Math.min(...back.map(({ at }) => at!)))}`,
+          ),
+        ]
+      : []),
   ];
 };
 

@@ -64,7 +64,7 @@ export const PerformerTable = ({
 
 const SheetAge = ({ row: { measured } }: { readonly row: NonNullable<PerformerRow["sheet"]> }) => {
   if (measured.taken === null) return <State code="late">never measured</State>;
-  const age = measured.days === 0 ? "today" : `${plural(measured.days ?? 0, "day")} old`;
+  const age = (measured.days ?? 0) <= 0 ? "" : `${plural(measured.days ?? 0, "day")} old`;
   return measured.tooOld ? (
     <State code="late">
       {showDay(measured.taken)}, {age}

@@ -19,21 +19,24 @@ const Performers = async ({ params }: Props) => {
   const measurements = may(member.role, "measurements");
   const rows = performerRows(view, measurements);
   const worn = rows.filter(({ garments }) => garments > 0);
+  const others = rows.filter(({ garments }) => garments === 0);
   const never = worn.filter(({ sheet }) => sheet?.measured.taken === null).length;
   const old = worn.filter(({ sheet }) => sheet?.measured.tooOld && sheet.measured.taken !== null).length;
   const missing = worn.filter(({ sheet }) => (sheet?.missing.length ?? 0) > 0).length;
+  const table = { base: `${productionHref(view.prepared.staging.production.code)}/people/performers`, measurements };
   return (
     <ProductionFrame member={member} view={view} room="/people">
       <div className="top">
         <h1>Performers</h1>
         <p className="say">
-          <b>{plural(rows.length, "performer")}</b>, {plural(worn.length, "wears", "wear")} something.
+          <b>{plural(worn.length, "performer")}</b> {worn.length === 1 ? "wears" : "wear"} something.{" "}
           {measurements && (
             <>
-              {" "}
               {never > 0 && <b className="bad">{plural(never, "was never measured", "were never measured")}. </b>}
-              {plural(old, "sheet is", "sheets are")} older than allowed; {plural(missing, "sheet lacks", "sheets lack")} what a garment is
-              cut by.
+              {old > 0 && <>{plural(old, "sheet is", "sheets are")} older than allowed. </>}
+              {missing > 0
+                ? `${plural(missing, "sheet lacks", "sheets lack")} what a garment is cut by.`
+                : "No sheet lacks what a garment is cut by."}
             </>
           )}
         </p>
@@ -41,11 +44,15 @@ const Performers = async ({ params }: Props) => {
       {rows.length === 0 ? (
         <p className="board">There is no performer yet. They come with the files of the production.</p>
       ) : (
-        <PerformerTable
-          rows={rows}
-          base={`${productionHref(view.prepared.staging.production.code)}/people/performers`}
-          measurements={measurements}
-        />
+        <>
+          <PerformerTable rows={worn} {...table} />
+          {others.length > 0 && (
+            <details className="part">
+              <summary>{plural(others.length, "performer")} of the company who wear nothing here</summary>
+              <PerformerTable rows={others} {...table} />
+            </details>
+          )}
+        </>
       )}
       {measurements && (
         <p className="cap part">

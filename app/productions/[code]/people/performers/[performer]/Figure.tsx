@@ -18,7 +18,7 @@ export const Figure = ({
       <figure key={view}>
         <figcaption className="cap">{view === "front" ? "Front" : "Back"}</figcaption>
         <svg viewBox={`0 0 ${width} ${height}`} aria-labelledby={`figure-${view}`}>
-          <title id={`figure-${view}`}>Where measurements are taken, {view}</title>
+          <title id={`figure-${view}`}>{`Where measurements are taken, ${view}`}</title>
           {outline.map((path) => (
             <path key={path} d={path} className={styles.body} />
           ))}

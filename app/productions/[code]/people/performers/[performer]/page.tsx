@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { words as wordsOf } from "#lib/words/words";
+import { KeptNote } from "../../../../../_components/KeptNote";
 import { ProductionFrame } from "../../../../../_components/ProductionFrame";
 import { productionHref } from "../../../../../_data/address";
 import { plural } from "../../../../../_data/plural";
@@ -29,7 +30,8 @@ const PerformerPage = async ({ params, searchParams }: Props) => {
   const performer = findPerformer(view, part);
   const { staging, garments } = view.prepared;
   const words = wordsOf(staging.production.words);
-  const lengths = askedUnits((await searchParams).units, staging.production.lengths);
+  const asked = await searchParams;
+  const lengths = askedUnits(asked.units, staging.production.lengths);
   const shown = shownSheets(member.role, view, performer.code);
   const missing = shown?.wanted.filter(({ from }) => from !== "sheet") ?? [];
   const group = staging.sizeGroups.find((each) => each.code === performer.sizeGroup)?.name ?? performer.sizeGroup;
@@ -56,6 +58,7 @@ const PerformerPage = async ({ params, searchParams }: Props) => {
           </div>
         )}
       </div>
+      <KeptNote member={member} production={staging.production.code} kept={asked.kept} />
       {performer.minor && (
         <p className="slip">
           Under age: a parent's consent, a licensed chaperone, never one adult alone, and a private room. Ask before touching, and say no

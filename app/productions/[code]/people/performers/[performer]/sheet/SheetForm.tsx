@@ -1,9 +1,8 @@
 "use client";
 
 import { useActionState } from "react";
-import { FaultTable } from "../../../../../../_components/FaultTable";
+import { EditAnswer } from "../../../../../../_components/EditAnswer";
 import { Field } from "../../../../../../_components/Field";
-import { Said } from "../../../../../../_components/Said";
 import { keepSheet } from "./actions";
 import styles from "./Sheet.module.css";
 
@@ -61,8 +60,7 @@ export const SheetForm = ({ production, performer, today, fields, bodies, texts 
           />
         ))}
       </div>
-      <Said outcome={outcome} />
-      {outcome && !outcome.ok && outcome.faults.length > 0 && <FaultTable faults={outcome.faults} />}
+      <EditAnswer outcome={outcome} />
       {replace && (
         <label className={styles.replace}>
           <input type="checkbox" name="replace" value="yes" /> {replace}

@@ -1,18 +1,15 @@
 "use server";
 
-import { revalidatePath } from "next/cache";
 import { z } from "zod";
-import { changesBetween } from "#lib/editing/changesBetween";
 import type { Fault } from "#lib/exchange/fault";
-import type { MeasurementSheet } from "#lib/measurements/measurement";
 import { pastedTexts, type SheetTexts, sheetFrom } from "#lib/measurements/pastedSheet";
 import { sheetsOf, withSheet } from "#lib/measurements/sheets";
 import { failed, ok } from "#lib/result";
-import { keepEdit } from "#prisma/editing/keepEdit";
 import { productionHref } from "../../../../../../_data/address";
 import { loadProduction } from "../../../../../../_data/stagingPlan";
 import { memberAction } from "../../../../../../_gate/action";
-import { done, faulty, type Refusal, refused, shown } from "../../../../../../_gate/outcome";
+import { type EditProblem, editAction } from "../../../../../../_gate/editAction";
+import { faulty, refused, shown } from "../../../../../../_gate/outcome";
 import { sheetFields } from "./sheetFields";
 
 const whose = { production: z.string().min(1), performer: z.string().min(1) };
@@ -34,37 +31,23 @@ export const lookAtRow = memberAction({
 });
 
 /** Keeps a sheet as an edit; one of the same day only where that is asked for. */
-export const keepSheet = memberAction({
+export const keepSheet = editAction({
   act: "measure",
-  name: null,
-  input: z.object({ ...whose, replace: z.string().optional() }).catchall(z.string()),
-  run: async (member, { production, performer, replace, ...texts }) => {
-    const kept = await keepEdit<Refusal>(member.company, member.user.id, production, (staging) => {
-      const name = staging.performers.find(({ code }) => code === performer)?.name;
-      const sheet = sheetFrom(texts as SheetTexts, performer, staging.production);
-      if (!sheet.ok) return failed(wrongFields(sheet.error));
-      if (name === undefined) return failed(refused(GONE));
-      if (replace === undefined && isThere(staging, sheet.value))
-        return failed(refused("There is a sheet of that day already.", { replace: "Tick this to put the new one in its place." }));
-      return ok({ title: `Measurements: ${name}`, changes: changesBetween(staging, withSheet(staging, sheet.value)) });
-    });
-    const back = `${productionHref(production)}/people/performers/${encodeURIComponent(performer)}`;
-    if (kept.ok) {
-      revalidatePath(back);
-      return done("The sheet is kept.", back);
-    }
-    if (!("kind" in kept.error)) return kept.error;
-    return kept.error.kind === "faults"
-      ? faulty("It cannot be kept so.", kept.error.faults)
-      : refused("Somebody has changed it at this moment: try again.");
+  input: z.object({ ...whose, replace: z.string().optional() }).catchall(z.unknown()),
+  make: (staging, { production: _, performer, replace, ...texts }) => {
+    const name = staging.performers.find(({ code }) => code === performer)?.name;
+    if (name === undefined) return failed({ message: GONE });
+    const sheet = sheetFrom(texts as SheetTexts, performer, staging.production);
+    if (!sheet.ok) return failed(wrongFields(sheet.error));
+    if (replace === undefined && sheetsOf(staging, performer).some(({ taken }) => taken === sheet.value.taken))
+      return failed({ message: "There is a sheet of that day already.", fields: { replace: "Put this one in its place" } });
+    return ok({ title: `Measurements: ${name}`, next: withSheet(staging, sheet.value) });
   },
+  to: ({ performer }, production) => `${productionHref(production)}/people/performers/${encodeURIComponent(performer)}`,
 });
 
-const isThere = (staging: Parameters<typeof sheetsOf>[0], { of, taken }: MeasurementSheet): boolean =>
-  "performer" in of && sheetsOf(staging, of.performer).some((one) => one.taken === taken);
-
 /** Faults beside their fields. */
-const wrongFields = (faults: readonly Fault[]): Refusal => {
-  const fields = sheetFields(faults);
-  return { ...refused(faults.find(({ column }) => column === null)?.problem ?? "Some of it cannot be read. Nothing was written."), fields };
-};
+const wrongFields = (faults: readonly Fault[]): EditProblem => ({
+  message: faults.find(({ column }) => column === null)?.problem ?? "Some of it cannot be read. Nothing was written.",
+  fields: sheetFields(faults),
+});
