@@ -31,3 +31,6 @@ export const elapsedBetween = (from: WallMinute, to: WallMinute, zone: string): 
 
 /** Where the wall clock stands when `minutes` have really passed. */
 export const addElapsed = (from: WallMinute, minutes: number, zone: string): WallMinute => wallOf(zoned(from, zone).add({ minutes }));
+
+/** The moment at which the wall clock shows a minute, in milliseconds since 1970-01-01 UTC. */
+export const epochOf = (wall: WallMinute, zone: string): number => zoned(wall, zone).epochMilliseconds;
