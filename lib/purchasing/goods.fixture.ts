@@ -19,6 +19,7 @@ export const production = {
   words: "uk",
   lengths: "in",
   prefix: "LM",
+  visitsPerWeek: null,
 } as Production;
 
 /** Stiff net, 54 in wide. */
