@@ -2,24 +2,30 @@ import { civilOf, dayNumber } from "#lib/calendar/days";
 import type { PlainDate } from "#lib/calendar/plainDate";
 import { type HemBar, type HemGroup, hem } from "#lib/charts/hem";
 import type { Skill } from "#lib/labour/skills";
-import type { StagingPlan } from "#lib/planning/stagingPlan";
+import type { LoadCell, StagingPlan } from "#lib/planning/stagingPlan";
 import { words } from "#lib/words/words";
 import { wholeHours } from "../_data/hours";
+import { nameOfMaker } from "../_data/names";
 import styles from "./Picture.module.css";
 import { skillCloth } from "./skillCloth";
 
 const SIZE = { width: 1392, full: 150, barGap: 4, groupGap: 22, leastGroup: 96 };
 const RAIL = 70;
 
-/** Hours needed against hours free, by skill and week: width is hours free, length hours needed, and what hangs below the chalk line is over. */
-export const HemPicture = ({ plan }: { readonly plan: Pick<StagingPlan, "load" | "staging"> }) => {
-  const cells = plan.load
-    .filter((cell) => cell.by === "skill")
-    .map(({ code, week, planned, free }) => ({ code, week, needed: planned, free }));
+/** Hours needed against hours free, by skill or maker and week: width is hours free, length hours needed, and what hangs below the chalk line is over. */
+export const HemPicture = ({
+  plan,
+  by = "skill",
+}: {
+  readonly plan: Pick<StagingPlan, "load" | "staging" | "tasks">;
+  readonly by?: LoadCell["by"];
+}) => {
+  const cells = plan.load.filter((cell) => cell.by === by).map(({ code, week, planned, free }) => ({ code, week, needed: planned, free }));
   const picture = hem(cells, SIZE);
   if (picture.groups.length === 0) return null;
   const names = words(plan.staging.production.words).skills;
-  const nameOf = (group: HemGroup) => names[group.code as Skill];
+  const nameOf = (group: HemGroup) => (by === "skill" ? names[group.code as Skill] : nameOfMaker(plan.staging, group.code));
+  const skillOf = (group: HemGroup) => (by === "skill" ? (group.code as Skill) : mostWorked(plan, group.code));
   const said = picture.groups.map(
     (group) => `${nameOf(group)} ${needOf(group)}${group.over > 0 ? `, ${wholeHours(group.over)} over` : ""}`,
   );
@@ -32,7 +38,7 @@ export const HemPicture = ({ plan }: { readonly plan: Pick<StagingPlan, "load" |
       width={picture.width + 28}
       height={height}
       role="img"
-      aria-label={`Hours needed against hours free, by skill and week. ${said.join("; ")}.`}
+      aria-label={`Hours needed against hours free, by ${by} and week. ${said.join("; ")}.`}
     >
       <path d={`M0 ${RAIL}H${picture.width}`} className={styles.ink} style={{ strokeWidth: 3, strokeLinecap: "round" }} />
       {picture.groups.map((group) => (
@@ -49,7 +55,7 @@ export const HemPicture = ({ plan }: { readonly plan: Pick<StagingPlan, "load" |
             </text>
           )}
           {group.bars.map((bar) => (
-            <Bar key={bar.week} bar={bar} skill={group.code as Skill} />
+            <Bar key={bar.week} bar={bar} skill={skillOf(group)} />
           ))}
         </g>
       ))}
@@ -59,6 +65,14 @@ export const HemPicture = ({ plan }: { readonly plan: Pick<StagingPlan, "load" |
       <path d={`M-14 ${chalk}H${picture.width + 14}`} className={styles.chalk} />
     </svg>
   );
+};
+
+/** The skill a maker works most in: her bars are of its cloth. */
+const mostWorked = ({ tasks, staging }: Pick<StagingPlan, "tasks" | "staging">, maker: string): Skill => {
+  const minutes = (skill: Skill) =>
+    tasks.filter((task) => task.maker === maker && task.skill === skill).reduce((sum, task) => sum + task.minutes, 0);
+  const skills = Object.keys(staging.makers.find(({ code }) => code === maker)?.skills ?? {}) as Skill[];
+  return skills.toSorted((a, b) => minutes(b) - minutes(a))[0] ?? "hand";
 };
 
 const needOf = (group: HemGroup): string => `${wholeHours(group.needed)} of ${wholeHours(group.free)} h`;

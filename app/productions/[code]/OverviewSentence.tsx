@@ -1,3 +1,4 @@
+import type { Skill } from "#lib/labour/skills";
 import { words as wordsOf } from "#lib/words/words";
 import { wholeHours } from "../../_data/hours";
 import { plural } from "../../_data/plural";
@@ -13,7 +14,7 @@ export const OverviewSentence = ({ view }: { readonly view: ProductionView }) =>
         <b>{plural(prepared.garments.length, "garment")}</b> to make ready. The workroom has not been levelled yet, so nothing has a day.
       </p>
     );
-  const load = loadRows(plan.load);
+  const load = loadRows(plan);
   const lowest = load.rows.toSorted((a, b) => b.over - a.over)[0];
   const late = plan.summary.lateGarments;
   return (
@@ -22,7 +23,7 @@ export const OverviewSentence = ({ view }: { readonly view: ProductionView }) =>
       <b>{wholeHours(load.free)} h</b> free
       {lowest && lowest.over > 0 && (
         <>
-          , but {wordsOf(plan.staging.production.words).skills[lowest.skill].toLowerCase()} hangs{" "}
+          , but {wordsOf(plan.staging.production.words).skills[lowest.code as Skill].toLowerCase()} hangs{" "}
           <b className="bad">
             {wholeHours(lowest.over)} h below the hem in {plural(lowest.weeksOver, "week")}
           </b>

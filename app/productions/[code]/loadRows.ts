@@ -1,6 +1,6 @@
 import type { PlainDate } from "#lib/calendar/plainDate";
-import { SKILLS, type Skill } from "#lib/labour/skills";
-import type { LoadCell } from "#lib/planning/stagingPlan";
+import { SKILLS } from "#lib/labour/skills";
+import type { LoadCell, StagingPlan } from "#lib/planning/stagingPlan";
 import type { Minutes } from "#lib/units/quantities";
 
 export interface Load {
@@ -11,7 +11,8 @@ export interface Load {
 }
 
 export interface LoadRow extends Load {
-  readonly skill: Skill;
+  /** Skill, or code of the maker. */
+  readonly code: string;
   /** One for each week, null where the skill has neither work nor hours. */
   readonly cells: readonly (Load | null)[];
   readonly weeksOver: number;
@@ -19,7 +20,7 @@ export interface LoadRow extends Load {
 
 export interface LoadRows extends Load {
   readonly weeks: readonly PlainDate[];
-  /** In the order of the skills. */
+  /** In the order of the skills, or of the makers. */
   readonly rows: readonly LoadRow[];
 }
 
@@ -29,16 +30,19 @@ const sum = (cells: readonly (Load | null)[]): Load => ({
   over: cells.reduce((total, cell) => total + (cell?.over ?? 0), 0),
 });
 
-/** The load of the workroom as a table: a row a skill, a column a week. Its totals are sums of its cells, so they add up. */
-export const loadRows = (load: readonly LoadCell[]): LoadRows => {
-  const bySkill = load.filter((cell) => cell.by === "skill");
-  const weeks = [...new Set(bySkill.map((cell) => cell.week))].sort();
-  const rows = SKILLS.map((skill) => {
-    const cells = weeks.map((week): Load | null => {
-      const cell = bySkill.find((each) => each.code === skill && each.week === week);
-      return cell ? { planned: cell.planned, free: cell.free, over: Math.max(0, cell.planned - cell.free) } : null;
-    });
-    return { skill, cells, ...sum(cells), weeksOver: cells.filter((cell) => cell && cell.over > 0).length };
-  }).filter((row) => row.planned > 0 || row.free > 0);
+/** The load of the workroom as a table: a row a skill or a maker, a column a week. Its totals are sums of its cells, so they add up. */
+export const loadRows = ({ load, staging }: Pick<StagingPlan, "load" | "staging">, by: LoadCell["by"] = "skill"): LoadRows => {
+  const own = load.filter((cell) => cell.by === by);
+  const weeks = [...new Set(own.map((cell) => cell.week))].sort();
+  const codes = by === "skill" ? SKILLS : staging.makers.map((maker) => maker.code);
+  const rows = codes
+    .map((code) => {
+      const cells = weeks.map((week): Load | null => {
+        const cell = own.find((each) => each.code === code && each.week === week);
+        return cell ? { planned: cell.planned, free: cell.free, over: Math.max(0, cell.planned - cell.free) } : null;
+      });
+      return { code, cells, ...sum(cells), weeksOver: cells.filter((cell) => cell && cell.over > 0).length };
+    })
+    .filter((row) => row.planned > 0 || row.free > 0);
   return { weeks, rows, ...sum(rows) };
 };

@@ -4,6 +4,7 @@ import { ProductionFrame } from "../../_components/ProductionFrame";
 import { requireProduction } from "../../_data/requireProduction";
 import { may } from "../../_gate/may";
 import { Countdown } from "./Countdown";
+import { HowFar } from "./HowFar";
 import { LateList } from "./LateList";
 import { LoadPicture } from "./LoadPicture";
 import { NextDays } from "./NextDays";
@@ -29,6 +30,7 @@ const Overview = async ({ params }: Props) => {
       {plan ? (
         <>
           <LoadPicture plan={plan} />
+          <HowFar plan={plan} today={view.today} />
           <div className="cols part">
             <section aria-labelledby="late">
               <h2 id="late">Late, and why</h2>

@@ -8,6 +8,7 @@ import { WorkroomTimeline } from "../../../_components/WorkroomTimeline";
 import { productionHref } from "../../../_data/address";
 import { requireProduction } from "../../../_data/requireProduction";
 import { may } from "../../../_gate/may";
+import { LoadPicture } from "../LoadPicture";
 import { levelAgain } from "./actions";
 import { RunProgress } from "./RunProgress";
 import { runWords } from "./runWords";
@@ -20,7 +21,7 @@ import { windowOf } from "./window";
 
 type Props = {
   readonly params: Promise<{ readonly code: string }>;
-  readonly searchParams: Promise<{ readonly from?: string | string[] }>;
+  readonly searchParams: Promise<Readonly<Record<"from" | "weeks", string | string[] | undefined>>>;
 };
 
 export const generateMetadata = async ({ params }: Pick<Props, "params">): Promise<Metadata> => {
@@ -37,7 +38,8 @@ const Workroom = async ({ params, searchParams }: Props) => {
   const canLevel = may(member.role, "level");
   const mayMove = may(member.role, "workroom");
   const pins = await loadHandPins(member.company, view.productionId);
-  const window = plan && windowOf(plan, view.today, [(await searchParams).from].flat()[0]);
+  const { from, weeks } = await searchParams;
+  const window = plan && windowOf(plan, view.today, [from].flat()[0], [weeks].flat()[0]);
   return (
     <ProductionFrame member={member} view={view} room="/workroom">
       <div className="top">
@@ -69,6 +71,7 @@ const Workroom = async ({ params, searchParams }: Props) => {
             />
           </Wide>
           <Unplaced plan={plan} />
+          <LoadPicture plan={plan} by="maker" />
           <details className="part upright">
             <summary className="small q">The same as a list</summary>
             <TaskList plan={plan} />

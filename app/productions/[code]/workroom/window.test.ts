@@ -15,6 +15,7 @@ describe("windowOf", () => {
       to: "2027-02-21",
       earlier: null,
       later: "2027-02-22",
+      zoom: "six weeks",
     });
   });
 
@@ -24,12 +25,26 @@ describe("windowOf", () => {
       to: "2027-03-10",
       earlier: "2027-01-11",
       later: null,
+      zoom: "six weeks",
     });
   });
 
   it("keeps what is asked within the plan, and reads nonsense as unasked", () => {
     expect(windowOf(plan, day("2027-01-13"), "2099-01-01").from).toBe("2027-03-08");
     expect(windowOf(plan, day("2027-01-13"), "soon").from).toBe("2027-01-11");
+  });
+
+  it("draws a week, a fortnight or the whole plan when asked", () => {
+    const zoomed = (zoom: string, from?: string) => windowOf(plan, day("2027-01-13"), from, zoom);
+    expect(zoomed("week", "2027-01-18")).toMatchObject({
+      from: "2027-01-18",
+      to: "2027-01-24",
+      earlier: "2027-01-11",
+      later: "2027-01-25",
+    });
+    expect(zoomed("fortnight")).toMatchObject({ from: "2027-01-11", to: "2027-01-24" });
+    expect(zoomed("all", "2027-02-15")).toMatchObject({ from: "2027-01-11", to: "2027-03-10", earlier: null, later: null });
+    expect(zoomed("year").zoom).toBe("six weeks");
   });
 
   it("is today's week when nothing is placed", () => {
