@@ -59,6 +59,7 @@ const staging: Staging = {
     words: "us",
     lengths: "cm",
     prefix: "C",
+    visitsPerWeek: null,
   },
   milestones: [],
   sizeGroups: [{ code: "m", name: "M" }],

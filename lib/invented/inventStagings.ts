@@ -50,6 +50,7 @@ export const inventStagings = (order: Order, constructions: readonly Constructio
       words: "uk",
       lengths: "cm",
       prefix: production(index).toUpperCase(),
+      visitsPerWeek: null,
     },
     milestones: [parade(Math.max(1, Math.round((weeks * (index + 1)) / order.productions)))],
     ...company,

@@ -19,6 +19,7 @@ export function mirrored(problem: LevellingProblem): Compiled {
     performers: problem.performers.map((performer) => ({ ...performer, free: back(performer.free) })),
     nodes: problem.nodes.map((node): EngineNode => ({ ...node, release: 0, pin: null })),
     precedences: problem.precedences.map((link) => ({ ...link, before: link.after, after: link.before, maxLag: null })),
+    week: { ...problem.week, offset: horizon - problem.week.offset },
     dues: [],
     current: null,
   });

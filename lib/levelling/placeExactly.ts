@@ -6,6 +6,7 @@ import { startAt } from "./labour";
 import { joined, togetherAt } from "./placeCrew";
 import { joining, within } from "./placeFitting";
 import type { Schedule } from "./schedule";
+import { mayVisit } from "./visitLimit";
 
 /** Place a task at this minute with these makers, or not at all; "held": the start may lie outside working time. */
 export function placeTaskExactly(
@@ -86,7 +87,7 @@ export function placeFittingExactly(
     return true;
   }
   const interrupts = interruption(schedule, fitter, start, end);
-  if (interrupts === "blocked") return false;
+  if (interrupts === "blocked" || (fitting.pin === null && !mayVisit(schedule, performer, start))) return false;
   schedule.openVisit(node, { performer, fitter, room, start, end }, fitterSkill, overtime);
   if (interrupts !== null) schedule.prolong(interrupts.node, interrupts.end);
   return true;

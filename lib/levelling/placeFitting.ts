@@ -1,6 +1,7 @@
 import { type Clock, NEVER, nextWorking, stretchAt } from "./clock";
 import { interruption } from "./interrupt";
 import type { Schedule } from "./schedule";
+import { mayVisit, nextWeek } from "./visitLimit";
 
 /** Where a fitting may go: in a visit of its own, or at an end of one that is there already. */
 export interface FittingSlot {
@@ -32,6 +33,10 @@ function ownVisit(schedule: Schedule, node: number, from: number, overtime: bool
     if (i === free.ends.length) return null;
     if (free.starts[i]! > t || free.runEnds[i]! < end) {
       t = stepUp(free.starts[i]! > t ? free.starts[i]! : nextWorking(free, free.runEnds[i]!), step);
+      continue;
+    }
+    if (!mayVisit(schedule, fitting.performer, t)) {
+      t = stepUp(nextWorking(free, nextWeek(schedule, t)), step);
       continue;
     }
     if (schedule.performers[fitting.performer]!.isFree(t, end)) {
@@ -86,6 +91,7 @@ export function joining(
   if (!within(compiled.roomFree[room]!, whole.start, whole.end) || schedule.rooms[room]!.conflict(from, to, 1) >= 0) return null;
   if (!schedule.appointments[fitter]!.isFree(from, to)) return null;
   if (!within(compiled.clocks.ofMaker(fitter, overtime), start, end)) return null;
+  if (start < visit.start && !mayVisit(schedule, fitting.performer, start, number)) return null;
   const interrupts = interruption(schedule, fitter, from, to);
   return interrupts === "blocked" ? null : { start, end, fitter, room, visit: number, interrupts };
 }

@@ -116,6 +116,7 @@ export const staging = (changes: Partial<Staging> = {}): Staging => ({
     words: "uk",
     lengths: "in",
     prefix: "X",
+    visitsPerWeek: null,
   },
   milestones: [
     { code: "parade", kind: "dress parade", name: "Dress parade", date: day("2027-02-12"), at: 600 },

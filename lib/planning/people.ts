@@ -40,11 +40,16 @@ export const engineMachines = ({ machines }: Staging, needed: readonly string[])
 };
 
 /** Performers in the order of the staging. Before any calls are known at all, they may be fitted whenever the workroom is open. */
-export const enginePerformers = ({ performers, calls, makers, absences }: Staging, axis: Axis, days: Days): EnginePerformer[] => {
+export const enginePerformers = (
+  { production, performers, calls, makers, absences }: Staging,
+  axis: Axis,
+  days: Days,
+): EnginePerformer[] => {
   const within = [{ start: days.from * MINUTES_PER_DAY, end: days.to * MINUTES_PER_DAY }];
   const open = calls.length === 0 ? workroomHours(makers, absences, days) : null;
   return performers.map(({ code }) => ({
     id: code,
+    visitsAWeek: production.visitsPerWeek ?? DEFAULT_RULES.visitsPerWeek,
     free: onAxis(axis, open ?? shared(freeTime(code, calls, DEFAULT_RULES), within)),
   }));
 };

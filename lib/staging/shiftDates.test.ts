@@ -16,7 +16,7 @@ const staging = (starts: PlainDate, date: PlainDate): Staging => ({
   ...empty,
   production: {
     ...{ code: "p", title: "P", subtitle: "", workroom: "w", starts, budget: null, currency: "GBP", zone: "Europe/London" },
-    ...{ words: "uk", lengths: "in", prefix: "P" },
+    ...{ words: "uk", lengths: "in", prefix: "P", visitsPerWeek: null },
   },
   milestones: [{ code: "opening", kind: "opening", name: "Opening", date, at: 0 }],
   measurements: [{ of: { sizeGroup: "M" }, taken: date, body: "cold", values: {} }],

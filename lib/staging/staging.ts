@@ -46,6 +46,8 @@ export interface Production {
   readonly lengths: "in" | "cm";
   /** Letters before a garment's number. */
   readonly prefix: string;
+  /** Most visits of one performer to the fitting room in a week; null: the usual. */
+  readonly visitsPerWeek: number | null;
 }
 
 /** Everything known about one production and the workroom that makes it, as one value: what every computation starts from. */

@@ -62,6 +62,7 @@ export async function loadStagingIn(tx: Transaction, companyId: string, code: st
     words: row.words as Production["words"],
     lengths: row.lengths as Production["lengths"],
     prefix: row.prefix,
+    visitsPerWeek: row.visitsPerWeek,
   };
   const people = await loadPeople(tx, companyId);
   const workroom = await loadWorkroom(tx, companyId, row.workroomId);

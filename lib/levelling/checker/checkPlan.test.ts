@@ -103,6 +103,39 @@ describe("checkPlan", () => {
       /before it has none/,
     ],
   ];
+  it("refuses more visits in a week than a performer may have, and takes them when what is fixed makes them so many", () => {
+    const once: LevellingProblem = { ...SMALL_DAY, performers: [{ id: "dancer", free: [{ start: 600, end: 660 }], visitsAWeek: 1 }] };
+    const [visit] = SMALL_DAY_PLAN.visits;
+    const apart: Plan = {
+      ...withPlaced(day.CUT, at([540, 600], [615, 630], [645, 780], [840, 930])),
+      visits: [
+        { ...visit!, end: 615, fittings: [day.FIRST_FITTING] },
+        { ...visit!, start: 630, end: 645, fittings: [day.SECOND_FITTING] },
+      ],
+    };
+    const placed = apart.placed.map((one, node) => (node === day.SECOND_FITTING ? { ...one!, ...at([630, 645]) } : one));
+    expect(checkPlan(SMALL_DAY, { ...apart, placed })).toEqual([]);
+    expect(checkPlan(once, { ...apart, placed })).toEqual(["dancer: 2 visits in week 0, 1 at most."]);
+    expect(checkPlan(once, SMALL_DAY_PLAN)).toEqual([]);
+    const pins = new Map([
+      [day.FIRST_FITTING, 600],
+      [day.SECOND_FITTING, 630],
+    ]);
+    const nodes = once.nodes.map((node, at) => {
+      const start = pins.get(at);
+      return node.kind === "fitting" && start !== undefined ? { ...node, pin: { fitter: 0, room: 0, start } } : node;
+    });
+    expect(checkPlan({ ...once, nodes }, { ...apart, placed })).toEqual([]);
+  });
+
+  it("refuses a machine or a room that is taken from outside", () => {
+    const outside = [{ start: 630, end: 700 }];
+    const machines = SMALL_DAY.machines.map((machine) => ({ ...machine, taken: outside }));
+    expect(checkPlan({ ...SMALL_DAY, machines }, SMALL_DAY_PLAN)).toEqual(["overlock: 2 in use at minute 630, 1 there."]);
+    const rooms = SMALL_DAY.rooms.map((room) => ({ ...room, taken: [{ start: 615, end: 630 }] }));
+    expect(checkPlan({ ...SMALL_DAY, rooms }, SMALL_DAY_PLAN)).toEqual(["fitting room: 2 in use at minute 615, 1 there."]);
+  });
+
   for (const [name, plan, fault] of refused) {
     it(`refuses ${name}`, () => {
       expect(checkPlan(SMALL_DAY, plan).join("\n")).toMatch(fault);

@@ -27,5 +27,23 @@ export function visitFaults(problem: LevellingProblem, plan: Plan): string[] {
         faults.push(`${name}: the performer has another at the same time.`);
     }
   });
-  return faults;
+  return [...faults, ...weekFaults(problem, plan)];
+}
+
+/** No performer has more visits in a week than they may, unless so many hold something pinned. */
+function weekFaults({ performers, nodes, week }: LevellingProblem, plan: Plan): string[] {
+  return performers.flatMap(({ id, visitsAWeek }, performer) => {
+    if (visitsAWeek === undefined) return [];
+    const weeks = new Map<number, { all: number; pinned: number }>();
+    for (const visit of plan.visits) {
+      if (visit.performer !== performer) continue;
+      const number = Math.floor((visit.start - week.offset) / week.minutes);
+      const counted = weeks.get(number) ?? { all: 0, pinned: 0 };
+      const isPinned = visit.fittings.some((node) => nodes[node]?.pin !== null);
+      weeks.set(number, { all: counted.all + 1, pinned: counted.pinned + (isPinned ? 1 : 0) });
+    }
+    return [...weeks]
+      .filter(([, { all, pinned }]) => all > Math.max(visitsAWeek, pinned))
+      .map(([number, { all }]) => `${id}: ${all} visits in week ${number}, ${visitsAWeek} at most.`);
+  });
 }

@@ -4,11 +4,14 @@ import { ok } from "#lib/result";
 import { isCurrency } from "#lib/units/money";
 import { unreadable } from "#lib/units/unreadable";
 import { cell, orNull } from "../cells/cell";
-import { money } from "../cells/numbers";
+import { money, wholeNumber } from "../cells/numbers";
 import { day } from "../cells/times";
 import { anyText, codeText, oneOf, someText } from "../cells/words";
 import { column } from "../column";
 import { stagingFile } from "../stagingFile";
+
+/** Nobody is asked more often. */
+const MOST_VISITS = 99;
 
 const currencyCode = () =>
   cell(
@@ -47,5 +50,11 @@ export const production = stagingFile({
       words: column(oneOf(["uk", "us"]), { meaning: "Usage of the trade's words", example: "uk" }),
       lengths: column(oneOf(["in", "cm"]), { meaning: "Unit lengths are shown in, and that of a bare number", example: "in" }),
       prefix: column(codeText(), { meaning: "Letters before a garment's number", example: "MG" }),
+      visitsPerWeek: column(orNull(wholeNumber(1, MOST_VISITS)), {
+        meaning: "Most visits of one performer to the fitting room in a week",
+        unit: "count",
+        example: "3",
+        empty: "five (common practice, no source)",
+      }),
     }),
 });

@@ -38,6 +38,7 @@ export const sampleStaging: Staging = {
     words: "uk",
     lengths: "in",
     prefix: "RM",
+    visitsPerWeek: 3,
   },
   milestones: [
     { code: "parade", kind: "dress parade", name: "Dress parade", date: day("2027-02-26"), at: 600 },
