@@ -30,6 +30,5 @@ export function level(problem: LevellingProblem, options: LevelOptions): Levelli
 }
 
 function general(compiled: Compiled, options: LevelOptions): Omit<Special, "proved"> {
-  const { best, rounds, schedules } = search(compiled, options);
-  return { plan: best.score.plan, rounds, schedules, rule: best.rule };
+  return search(compiled, options);
 }

@@ -41,11 +41,11 @@ export class PlanMaker {
     );
   }
 
-  /** The plans of all further rules, as long as the budget lasts. */
-  *byRules(finish: number): Generator<Candidate> {
-    for (const rule of RULES) if (!this.spent) yield this.byRule(rule);
+  /** The plans of an island's share of the further rules, as long as the budget lasts. */
+  *byRules(finish: number, island: number, islands: number): Generator<Candidate> {
+    for (const rule of RULES.filter((_, i) => i % islands === island)) if (!this.spent) yield this.byRule(rule);
     if (this.compiled.count > MOST_DISPATCHED) return;
-    for (const lookAhead of [0.5, 1, 2, 4]) {
+    for (const lookAhead of [0.5, 1, 2, 4].filter((_, i) => i % islands === island)) {
       if (!this.spent) yield this.plainly(dispatched(this.compiled, this.outlook, finish, lookAhead), "tardiness cost");
     }
   }

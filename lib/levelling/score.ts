@@ -2,6 +2,7 @@ import type { Aims } from "./aims";
 import { movedFrom, overtimeOf, unevennessOf } from "./measures";
 import { planOf } from "./planOf";
 import type { Plan } from "./problem";
+import type { Standing } from "./ruin/standing";
 import type { Schedule } from "./schedule";
 
 /** A schedule judged in the order of importance; what is dear to compute only when the rest is equal. */
@@ -53,6 +54,16 @@ export class Score {
     return this.schedule.compiled.problem;
   }
 }
+
+/** The figures of a score in the order of importance. */
+export const standingOfScore = (score: Score, { order, evennessStep }: Aims): Standing => [
+  score.unplaced,
+  score.lateness,
+  score.overtime,
+  ...order.map((aim) => Math.round(score[aim] / (aim === "unevenness" ? evennessStep : 1))),
+  score.unevenness,
+  score.finish,
+];
 
 /** Below 0 when `a` is the better plan: nothing without a place, then least weighted lateness, overtime, and the further aims. */
 export function compareScores(a: Score, b: Score, { order, evennessStep }: Aims): number {
