@@ -1,4 +1,5 @@
 import type { Operation, Wait } from "#lib/constructions/construction";
+import { firstNeeding } from "./dyedFirst";
 import { workFigures } from "./figures";
 import { FormulaReader } from "./formulaReader";
 import { operationTime } from "./operationTime";
@@ -30,7 +31,10 @@ export const breakDownOne = (request: MakingRequest, formulas: FormulaReader = n
   const waits = waitsLeft([...construction.operations, ...construction.fittings], kept);
   const needs = construction.needs
     .filter((rule) => isKept({ ...rule, code: rule.role }))
-    .flatMap((rule) => workNeed(rule, request, figures, formulas, tell) ?? []);
+    .flatMap((rule) => {
+      const need = workNeed(rule, request, figures, formulas, tell);
+      return need ? [{ ...need, operation: firstNeeding(rule, operations, waits) }] : [];
+    });
   if (operations.length === 0) tell("caution", `${construction.name[request.reader.words]} states no work for a garment to ${source}.`);
   if (source === "hire") tell("caution", "A hired piece goes back exactly as it came: reversible alterations only.");
   return {
