@@ -16,14 +16,14 @@ export function patternOf(path: string, patterns: readonly string[]): string | u
   return patterns.filter((pattern) => asRegExp(pattern).test(path)).sort((a, b) => brackets(a) - brackets(b))[0];
 }
 
-/** Follows links from an address until each page file has been met once. Gives one path for each file met. */
-export async function findRoutes(page: Page, address: string): Promise<ReadonlyMap<string, string>> {
+/** Follows links from a page until each page file has been met once. Gives one path for each file met. */
+export async function findRoutes(page: Page, address: string, from = "/"): Promise<ReadonlyMap<string, string>> {
   const patterns = pagePatterns();
   const found = new Map<string, string>();
-  const waiting = ["/"];
+  const waiting = [from];
   const seen = new Set(waiting);
   while (waiting.length > 0 && seen.size < 400) {
-    const path = waiting.shift() ?? "/";
+    const path = waiting.shift() ?? from;
     await page.goto(address + path);
     const landed = new URL(page.url());
     const pattern = patternOf(landed.pathname, patterns);
