@@ -1,0 +1,2 @@
+-- AlterTable
+ALTER TABLE "dye_entry" ADD COLUMN     "garments" TEXT[];
