@@ -1,6 +1,6 @@
 import { MEASUREMENTS, type Measurement } from "#lib/measurements/measurement";
 import { FIGURE_MARKS, type FigureMark } from "./figureMarks";
-import type { Point } from "./section";
+import type { Point } from "./sectionNet";
 
 /** A note of the figure: the way of the tape, and a numbered disc beside the body with a line to it. */
 export interface FigureNote {

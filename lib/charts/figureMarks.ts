@@ -1,5 +1,5 @@
 import type { Measurement } from "#lib/measurements/measurement";
-import type { Point } from "./section";
+import type { Point } from "./sectionNet";
 
 /** Where a measurement is taken, on a figure that faces us or turns its back: from its middle, and from the crown of the head down. */
 export interface FigureMark {
