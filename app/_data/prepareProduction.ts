@@ -10,11 +10,14 @@ import type { LoadedStaging } from "#prisma/stagings/load";
 export interface PreparedBeside {
   /** What the others' plans have taken is gone from everybody's time. */
   readonly prepared: Prepared;
+  /** Takes the same away from the production as it would be with something changed. */
+  readonly beside: (prepared: Prepared) => Prepared;
   /** Titles of the productions that share the workroom and have a plan. */
   readonly sharedWith: readonly string[];
 }
 
 export const prepareProduction = async (company: AuthorizedCompany, loaded: LoadedStaging, today: PlainDate): Promise<PreparedBeside> => {
   const { taken, by } = await loadTaken(company, loaded);
-  return { prepared: withTaken(prepare(loaded.staging, { today }), taken), sharedWith: by };
+  const beside = (prepared: Prepared) => withTaken(prepared, taken);
+  return { prepared: beside(prepare(loaded.staging, { today })), beside, sharedWith: by };
 };

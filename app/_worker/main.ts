@@ -6,7 +6,8 @@
 import { Logger, run } from "graphile-worker";
 import { pino } from "pino";
 import { closeDatabase } from "#prisma/client";
-import { asLevelJob } from "./levelJob";
+import { helpPlan } from "./helpPlan";
+import { asLevelJob, asRemedyJob } from "./levelJob";
 import { levelProduction } from "./levelProduction";
 
 const connectionString = process.env.DATABASE_URL;
@@ -25,7 +26,10 @@ const runner = await run({
   noHandleSignals: true,
   parsedCronItems: [],
   logger: new Logger(() => (level, message) => log[level === "warning" ? "warn" : level](message)),
-  taskList: { level: (payload) => levelProduction(asLevelJob(payload), { signal: ending.signal, log }) },
+  taskList: {
+    level: (payload) => levelProduction(asLevelJob(payload), { signal: ending.signal, log }),
+    remedies: (payload) => helpPlan(asRemedyJob(payload), { signal: ending.signal, log }),
+  },
 });
 
 for (const signal of ["SIGTERM", "SIGINT"] as const) {
