@@ -4,6 +4,7 @@ import { productionHref } from "../../../../_data/address";
 import { plural } from "../../../../_data/plural";
 import { requireProduction } from "../../../../_data/requireProduction";
 import { may } from "../../../../_gate/may";
+import { PeopleNav } from "../PeopleNav";
 import { PerformerTable } from "./PerformerTable";
 import { performerRows } from "./performerRows";
 
@@ -26,6 +27,7 @@ const Performers = async ({ params }: Props) => {
   const table = { base: `${productionHref(view.prepared.staging.production.code)}/people/performers`, measurements };
   return (
     <ProductionFrame member={member} view={view} room="/people">
+      <PeopleNav production={view.prepared.staging.production.code} page="/performers" />
       <div className="top">
         <h1>Performers</h1>
         <p className="say">

@@ -6,6 +6,7 @@ import { productionHref } from "../../../../../_data/address";
 import { plural } from "../../../../../_data/plural";
 import { requireProduction } from "../../../../../_data/requireProduction";
 import { may } from "../../../../../_gate/may";
+import { PeopleNav } from "../../PeopleNav";
 import { Figure } from "./Figure";
 import { findPerformer } from "./findPerformer";
 import { SheetTable } from "./SheetTable";
@@ -38,6 +39,7 @@ const PerformerPage = async ({ params, searchParams }: Props) => {
   const base = `${productionHref(staging.production.code)}/people/performers`;
   return (
     <ProductionFrame member={member} view={view} room="/people">
+      <PeopleNav production={view.prepared.staging.production.code} page="/performers" />
       <div className="top">
         <h1>{performer.name}</h1>
         <p className="say">

@@ -4,6 +4,7 @@ import { words as wordsOf } from "#lib/words/words";
 import { ProductionFrame } from "../../../../../../_components/ProductionFrame";
 import { productionHref } from "../../../../../../_data/address";
 import { requireProduction } from "../../../../../../_data/requireProduction";
+import { PeopleNav } from "../../../PeopleNav";
 import { Figure } from "../Figure";
 import { findPerformer } from "../findPerformer";
 import { PasteRow } from "./PasteRow";
@@ -22,6 +23,7 @@ const SheetPage = async ({ params }: Props) => {
   const fields = MEASUREMENTS.map((name, at) => ({ name, number: at + 1, label: words.measurements[name], wanted: wanted.has(name) }));
   return (
     <ProductionFrame member={member} view={view} room="/people">
+      <PeopleNav production={view.prepared.staging.production.code} page="/performers" />
       <div className="top">
         <h1>{performer.name}</h1>
         <p className="say">
