@@ -1,10 +1,12 @@
-import type { LevellingProblem, Plan } from "./problem";
+import type { LateChain, LevellingProblem, Link, Plan } from "./problem";
 
 /** The same problem with everything sorted by id, so that the order of the input cannot matter, and the way back. */
 export interface Canonical {
   readonly problem: LevellingProblem;
   /** A plan of the sorted problem in the indices of the one given. */
   readonly toGiven: (plan: Plan) => Plan;
+  /** Explanations of the sorted problem in the indices of the one given, in the order of its dues. */
+  readonly chainsToGiven: (chains: readonly LateChain[]) => LateChain[];
   /** Index in the given problem of each node of the sorted one. */
   readonly nodes: readonly number[];
 }
@@ -35,10 +37,36 @@ export function canonical(given: LevellingProblem): Canonical {
     rooms: inverse(sorted.rooms),
     performers: inverse(sorted.performers),
   };
-  return { problem: sortedProblem(given, sorted, to), toGiven: (plan) => movedPlan(plan, to.nodes, sorted), nodes: sorted.nodes };
+  const dues = sortedDues(given, to.nodes);
+  return {
+    problem: sortedProblem(given, sorted, to, dues),
+    toGiven: (plan) => movedPlan(plan, to.nodes, sorted),
+    chainsToGiven: (chains) => chains.map((chain) => movedChain(chain, sorted, dues)).sort((a, b) => a.due - b.due),
+    nodes: sorted.nodes,
+  };
 }
 
-function sortedProblem(given: LevellingProblem, sorted: Maps, to: Maps): LevellingProblem {
+/** Indices of the given dues in the order of the sorted problem. */
+function sortedDues({ dues }: LevellingProblem, node: readonly number[]): number[] {
+  return dues
+    .map((_, index) => index)
+    .sort((a, b) => node[dues[a]!.node]! - node[dues[b]!.node]! || dues[a]!.at - dues[b]!.at || dues[a]!.weight - dues[b]!.weight);
+}
+
+function movedChain({ due, minutesLate, links }: LateChain, maps: Maps, dues: readonly number[]): LateChain {
+  const moved = ({ node, cause, start, end, on }: Link): Link => {
+    const there = {
+      ...(on?.maker === undefined ? {} : { maker: maps.makers[on.maker]! }),
+      ...(on?.machine === undefined ? {} : { machine: maps.machines[on.machine]! }),
+      ...(on?.performer === undefined ? {} : { performer: maps.performers[on.performer]! }),
+      ...(on?.node === undefined ? {} : { node: maps.nodes[on.node]! }),
+    };
+    return { node: maps.nodes[node]!, cause, start, end, on: on === null ? null : there };
+  };
+  return { due: dues[due]!, minutesLate, links: links.map(moved) };
+}
+
+function sortedProblem(given: LevellingProblem, sorted: Maps, to: Maps, dues: readonly number[]): LevellingProblem {
   const nodes = sorted.nodes.map((index) => {
     const node = given.nodes[index]!;
     if (node.kind === "fitting") {
@@ -68,9 +96,7 @@ function sortedProblem(given: LevellingProblem, sorted: Maps, to: Maps): Levelli
     precedences: given.precedences
       .map((link) => ({ ...link, before: to.nodes[link.before]!, after: to.nodes[link.after]! }))
       .sort((a, b) => a.before - b.before || a.after - b.after || a.lag - b.lag),
-    dues: given.dues
-      .map((due) => ({ ...due, node: to.nodes[due.node]! }))
-      .sort((a, b) => a.node - b.node || a.at - b.at || a.weight - b.weight),
+    dues: dues.map((index) => ({ ...given.dues[index]!, node: to.nodes[given.dues[index]!.node]! })),
     current: given.current === null ? null : movedPlan(given.current, sorted.nodes, to),
   };
 }

@@ -23,6 +23,8 @@ export interface Compiled {
   readonly longestRest: number;
   /** Per skill: its makers, those with fewest scarce skills first. */
   readonly skilled: readonly Int32Array[];
+  /** Per skill: each different calendar, overtime included, of its makers, with the best pace in it. */
+  readonly quickest: readonly (readonly { readonly clock: Clock; readonly pace: number }[])[];
   /** Per maker: the scarcer its skills, the higher. */
   readonly scarcity: Float64Array;
   readonly clocks: ClockStore;
@@ -51,6 +53,7 @@ export function compile(problem: LevellingProblem): Compiled {
         .map(({ index }) => index),
     ),
   );
+  const clocks = new ClockStore(problem);
   const links = linksOf(problem);
   const { blocks, blockOf } = blocksOf(nodes.length, links);
   const straining = tasks.map((task) => (task !== null && task.straining !== null && task.straining.run > 0 ? task.straining : null));
@@ -71,8 +74,9 @@ export function compile(problem: LevellingProblem): Compiled {
     straining,
     longestRest: straining.reduce((most, one) => Math.max(most, one?.rest ?? 0), 0),
     skilled,
+    quickest: skilled.map((having, skill) => quickestOf(problem, clocks, having, skill)),
     scarcity,
-    clocks: new ClockStore(problem),
+    clocks,
     links,
     order: topological(nodes.length, links),
     blocks,
@@ -80,6 +84,15 @@ export function compile(problem: LevellingProblem): Compiled {
     performerFree: problem.performers.map((performer) => free(performer.free)),
     roomFree: problem.rooms.map((room) => free(room.free)),
   };
+}
+
+function quickestOf(problem: LevellingProblem, clocks: ClockStore, makers: Int32Array, skill: number): { clock: Clock; pace: number }[] {
+  const best = new Map<Clock, number>();
+  for (const maker of makers) {
+    const clock = clocks.ofMaker(maker, true);
+    best.set(clock, Math.max(best.get(clock) ?? 0, problem.makers[maker]!.pace[skill]!));
+  }
+  return [...best].map(([clock, pace]) => ({ clock, pace }));
 }
 
 /** Minutes asked of each skill over the makers who have it; a maker's scarcity is the sum over their skills. */

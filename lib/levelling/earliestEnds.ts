@@ -43,10 +43,8 @@ function endAlone(compiled: Compiled, node: number, from: number): number {
       : firstEnd(compiled, node, compiled.clocks.ofMachines(compiled.openMachines[node]!), task.minutes, from);
   return task.crew.reduce((latest, { skill }) => {
     let best: number = NEVER;
-    for (const maker of compiled.skilled[skill]!) {
-      const need = needAt(task.minutes, compiled.problem.makers[maker]!.pace[skill]!);
-      best = Math.min(best, firstEnd(compiled, node, compiled.clocks.ofMaker(maker, true), need, from));
-    }
+    for (const { clock, pace } of compiled.quickest[skill]!)
+      best = Math.min(best, firstEnd(compiled, node, clock, needAt(task.minutes, pace), from));
     return Math.max(latest, best);
   }, 0);
 }
@@ -72,8 +70,7 @@ function fittingEnd(compiled: Compiled, node: number, from: number): number {
     t = Math.ceil(next / step) * step;
     const end = t + fitting.minutes;
     if (stretchAt(free, t) === free.ends.length) return NEVER;
-    const someone = (): boolean =>
-      compiled.skilled[fitting.fitterSkill]!.some((maker) => within(compiled.clocks.ofMaker(maker, true), t, end));
+    const someone = (): boolean => compiled.quickest[fitting.fitterSkill]!.some(({ clock }) => within(clock, t, end));
     if (within(free, t, end) && compiled.roomFree.some((room) => within(room, t, end)) && someone()) return end;
   }
 }

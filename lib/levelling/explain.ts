@@ -1,4 +1,4 @@
-import { compile } from "./compiled";
+import { type Compiled, compile } from "./compiled";
 import { insideLinks } from "./insideLinks";
 import { earliestAfter } from "./lags";
 import { ancestorsOf } from "./neighbours";
@@ -10,13 +10,13 @@ import { waitingLinks } from "./waitingLinks";
  * Why each late due is late: walk back from its end to whatever fixed each start. The links tile the time from the first
  * release of anything it waits for to its end. Dues without a place are told by `unplaced`, not here.
  */
-export function explain(problem: LevellingProblem, plan: Plan): LateChain[] {
+export function explain(problem: LevellingProblem, plan: Plan, compiled?: Compiled): LateChain[] {
   const late = problem.dues.flatMap((due, index) => {
     const end = plan.placed[due.node]?.end ?? 0;
     return end > due.at ? [{ due, index, minutesLate: end - due.at }] : [];
   });
   if (late.length === 0) return [];
-  const times = new PlanTimes(compile(problem), plan);
+  const times = new PlanTimes(compiled ?? compile(problem), plan);
   return late.map(({ due, index, minutesLate }) => ({ due: index, minutesLate, links: chainOf(times, due) }));
 }
 

@@ -11,7 +11,7 @@ import { raised, type Special } from "./special";
 
 /** Plan the work: always an answer, legal, with its measures, its bounds and the reasons of what is late. */
 export function level(problem: LevellingProblem, options: LevelOptions): LevellingAnswer {
-  const { problem: sorted, toGiven } = canonical(problem);
+  const { problem: sorted, toGiven, chainsToGiven } = canonical(problem);
   const compiled = compile(sorted);
   const special = levelProject(sorted, options) ?? levelSequence(sorted, options);
   const { plan: found, rounds, schedules, rule } = special ?? general(compiled, options);
@@ -21,7 +21,7 @@ export function level(problem: LevellingProblem, options: LevelOptions): Levelli
     plan,
     measures: measuresOf(problem, plan),
     bounds: special === null ? bounds : raised(bounds, special),
-    late: explain(problem, plan),
+    late: chainsToGiven(explain(sorted, found, compiled)),
     seed: options.seed,
     rounds,
     schedules,

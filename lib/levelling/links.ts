@@ -17,33 +17,36 @@ export interface Links {
 
 export function linksOf(problem: LevellingProblem): Links {
   const { precedences, nodes } = problem;
-  const before = Int32Array.from(precedences, (link) => link.before);
-  const after = Int32Array.from(precedences, (link) => link.after);
+  const count = precedences.length;
+  const before = new Int32Array(count);
+  const after = new Int32Array(count);
+  const lag = new Int32Array(count);
+  const working = new Uint8Array(count);
+  const maxLag = new Int32Array(count);
+  for (let i = 0; i < count; i++) {
+    const link = precedences[i]!;
+    before[i] = link.before;
+    after[i] = link.after;
+    lag[i] = link.lag;
+    working[i] = link.lagKind === "working" ? 1 : 0;
+    maxLag[i] = link.maxLag ?? -1;
+  }
   const [intoFirst, into] = grouped(after, nodes.length);
   const [outFirst, out] = grouped(before, nodes.length);
-  return {
-    before,
-    after,
-    lag: Int32Array.from(precedences, (link) => link.lag),
-    working: Uint8Array.from(precedences, (link) => (link.lagKind === "working" ? 1 : 0)),
-    maxLag: Int32Array.from(precedences, (link) => link.maxLag ?? -1),
-    intoFirst,
-    into,
-    outFirst,
-    out,
-  };
+  return { before, after, lag, working, maxLag, intoFirst, into, outFirst, out };
 }
 
 function grouped(keys: Int32Array, count: number): [Int32Array, Int32Array] {
   const first = new Int32Array(count + 1);
-  for (const key of keys) first[key + 1] = first[key + 1]! + 1;
+  for (let i = 0; i < keys.length; i++) first[keys[i]! + 1] = first[keys[i]! + 1]! + 1;
   for (let i = 0; i < count; i++) first[i + 1] = first[i + 1]! + first[i]!;
   const next = first.slice();
   const members = new Int32Array(keys.length);
-  keys.forEach((key, i) => {
+  for (let i = 0; i < keys.length; i++) {
+    const key = keys[i]!;
     members[next[key]!] = i;
     next[key] = next[key]! + 1;
-  });
+  }
   return [first, members];
 }
 

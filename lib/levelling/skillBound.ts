@@ -21,25 +21,23 @@ export function skillBound(compiled: Compiled, ends: Float64Array): SkillBound {
   const { problem } = compiled;
   const dates = thinned([...new Set(problem.dues.map(({ at }) => at))].sort((a, b) => a - b));
   const wanted = wantedBy(compiled);
+  const byDate = Int32Array.from(wanted.keys()).sort((a, b) => wanted[a]! - wanted[b]! || a - b);
   const best = { weightedLateness: 0, reason: "", finish: 0, finishReason: "", overtimeMinutes: null as number | null, overtimeReason: "" };
-  for (const pool of poolsOf(compiled)) {
-    const all = pool.work.filter(({ node }) => ends[node]! <= problem.horizon);
-    const finish = minuteWhenDone(compiled, pool, sum(all), least(compiled, all));
+  for (const pool of poolsOf(compiled, byDate)) {
+    const all = whole(compiled, pool, ends);
+    const finish = minuteWhenDone(compiled, pool, all.minutes, all.from);
     if (finish > best.finish && finish < problem.horizon) {
       best.finish = finish;
-      best.finishReason = `The end is no earlier because of hours: ${Math.round(sum(all) / 60)} hours ask for ${pool.name}.`;
+      best.finishReason = `The end is no earlier because of hours: ${Math.round(all.minutes / 60)} hours ask for ${pool.name}.`;
     }
-    const leading = leadsTo(compiled, pool);
-    const byDate = pool.work
-      .filter(({ node }) => wanted[node]! < Number.POSITIVE_INFINITY)
-      .sort((a, b) => wanted[a.node]! - wanted[b.node]!);
     let taken = 0;
     let minutes = 0;
     let from = Number.POSITIVE_INFINITY;
+    let leading: Uint8Array | null = null;
     for (const date of dates) {
-      for (; taken < byDate.length && wanted[byDate[taken]!.node]! <= date; taken++) {
-        minutes += byDate[taken]!.minutes;
-        from = Math.min(from, earliest(compiled, byDate[taken]!));
+      for (; taken < pool.nodes.length && wanted[pool.nodes[taken]!]! <= date; taken++) {
+        minutes += pool.minutes[taken]!;
+        from = Math.min(from, earliest(compiled, pool.nodes[taken]!));
       }
       if (taken === 0) continue;
       const hours = Math.round(minutes / 60);
@@ -50,7 +48,9 @@ export function skillBound(compiled: Compiled, ends: Float64Array): SkillBound {
       }
       if (capacity(pool, "full", from, date) >= minutes) continue;
       const done = minuteWhenDone(compiled, pool, minutes, from);
-      const dues = problem.dues.filter((due) => due.at <= date && leading[due.node] === 1);
+      leading ??= leadsTo(compiled, pool);
+      const led = leading;
+      const dues = problem.dues.filter((due) => due.at <= date && led[due.node] === 1);
       const lateness = dues.reduce((low, due) => Math.min(low, due.weight * (done - due.at)), Number.POSITIVE_INFINITY);
       if (done > date && lateness > best.weightedLateness) {
         best.weightedLateness = lateness;
@@ -84,7 +84,7 @@ function wantedBy({ problem, links, order, count }: Compiled): Float64Array {
 /** Per node: 1 when it is work of the pool or waits for some. */
 function leadsTo({ links, order, count }: Compiled, pool: Pool): Uint8Array {
   const leading = new Uint8Array(count);
-  for (const { node } of pool.work) leading[node] = 1;
+  for (const node of pool.nodes) leading[node] = 1;
   for (const node of order) {
     for (let i = links.intoFirst[node]!; i < links.intoFirst[node + 1]!; i++) {
       if (leading[links.before[links.into[i]!]!] === 1) leading[node] = 1;
@@ -93,21 +93,26 @@ function leadsTo({ links, order, count }: Compiled, pool: Pool): Uint8Array {
   return leading;
 }
 
-const sum = (work: Pool["work"]): number => work.reduce((total, { minutes }) => total + minutes, 0);
+/** All work of the pool that can be done at all, and when the first of it may begin. */
+function whole(compiled: Compiled, { nodes, minutes }: Pool, ends: Float64Array): { minutes: number; from: number } {
+  let sum = 0;
+  let from = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < nodes.length; i++) {
+    if (ends[nodes[i]!]! > compiled.problem.horizon) continue;
+    sum += minutes[i]!;
+    from = Math.min(from, earliest(compiled, nodes[i]!));
+  }
+  return { minutes: sum, from };
+}
 
 /** Before work may begin, hours are of no use to it. Pinned work may begin whenever it is pinned. */
-const earliest = (compiled: Compiled, { node }: Pool["work"][number]): number =>
-  compiled.problem.nodes[node]!.pin?.start ?? compiled.release[node]!;
-
-const least = (compiled: Compiled, work: Pool["work"]): number =>
-  work.reduce((low, one) => Math.min(low, earliest(compiled, one)), Number.POSITIVE_INFINITY);
+const earliest = (compiled: Compiled, node: number): number => compiled.problem.nodes[node]!.pin?.start ?? compiled.release[node]!;
 
 /** Standard minutes that the pool can do over [from, to) if each works at their best pace. */
 function capacity(pool: Pool, kind: "normal" | "full", from: number, to: number): number {
-  return pool.makers.reduce(
-    (total, maker) => total + (Math.max(0, unitsBefore(maker[kind], to) - unitsBefore(maker[kind], from)) * maker.pace) / UNITS,
-    0,
-  );
+  let total = 0;
+  for (const one of pool.hours) total += (Math.max(0, unitsBefore(one[kind], to) - unitsBefore(one[kind], from)) * one.paces) / UNITS;
+  return total;
 }
 
 /** First minute by which so many standard minutes can be done; the horizon when never. */
@@ -125,9 +130,6 @@ function minuteWhenDone(compiled: Compiled, pool: Pool, minutes: number, from: n
 
 function overtimeNeeded(pool: Pool, deficit: number): number {
   if (deficit <= 1e-6) return 0;
-  const quickest = pool.makers.reduce(
-    (most, maker) => maker.full.rates.reduce((rate, speed) => Math.max(rate, speed * maker.pace), most),
-    0,
-  );
+  const quickest = pool.hours.reduce((most, { full, best }) => full.rates.reduce((rate, speed) => Math.max(rate, speed * best), most), 0);
   return quickest === 0 ? 0 : Math.ceil((deficit * UNITS) / quickest - 1e-6);
 }

@@ -1,5 +1,5 @@
 import { joinedLinks } from "./insideLinks";
-import { during, type PlanTimes } from "./planTimes";
+import { during, following, type PlanTimes } from "./planTimes";
 import type { Link } from "./problem";
 
 /** What the node waited for from `ready` until its start. */
@@ -27,9 +27,8 @@ function reasonAt(
   overtime: boolean,
 ): Pick<Link, "cause" | "on"> {
   const { compiled } = times;
-  const { makers, machines: all } = compiled.problem;
-  const works = (maker: number): boolean =>
-    makers[maker]!.calendar.some((s) => s.start <= at && at < s.end && s.speed > 0 && (overtime || !s.overtime));
+  const { machines: all } = compiled.problem;
+  const works = (maker: number): boolean => times.works(maker, at, overtime);
   const busyWith = (maker: number): Pick<Link, "cause" | "on"> | null => {
     const task = during(times.tasks[maker]!, at);
     if (task !== undefined && task.node !== node) return { cause: "maker busy", on: { maker, node: task.node } };
@@ -37,11 +36,10 @@ function reasonAt(
     return visit === undefined ? null : { cause: "fitting", on: { maker, performer: visit.performer!, node: visit.node } };
   };
   // A full machine is the cause only where somebody could have worked at it.
-  const someoneFree = compiled.seats[node]!.every(({ skill }) =>
-    compiled.skilled[skill]!.some((maker) => works(maker) && busyWith(maker) === null),
-  );
+  const someoneFree = (): boolean =>
+    compiled.seats[node]!.every(({ skill }) => compiled.skilled[skill]!.some((maker) => works(maker) && busyWith(maker) === null));
   for (const { machine, count } of compiled.tasks[node]!.machines) {
-    if (someoneFree && times.machineUse(machine, at) + count > all[machine]!.count) return { cause: "machine", on: { machine } };
+    if (times.machineUse(machine, at) + count > all[machine]!.count && someoneFree()) return { cause: "machine", on: { machine } };
   }
   for (const maker of people) {
     const reason = busyWith(maker);
@@ -50,8 +48,8 @@ function reasonAt(
   for (const maker of people) if (!works(maker)) return { cause: "calendar", on: { maker } };
   // Everybody is there but the gap is too short: the next thing that somebody does is what is in the way.
   for (const maker of people) {
-    const next = times.tasks[maker]!.find((task) => task.start > at && task.start < start);
-    if (next !== undefined) return { cause: "maker busy", on: { maker, node: next.node } };
+    const next = following(times.tasks[maker]!, at);
+    if (next !== undefined && next.start < start) return { cause: "maker busy", on: { maker, node: next.node } };
   }
   const [machine] = compiled.tasks[node]!.machines;
   if (machine !== undefined) return { cause: "machine", on: { machine: machine.machine } };
