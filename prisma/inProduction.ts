@@ -11,7 +11,7 @@ export interface Hand {
 }
 
 /** What every row written there carries. */
-interface Of {
+export interface Of {
   readonly companyId: string;
   readonly productionId: string;
   readonly byId: string;

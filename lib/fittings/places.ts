@@ -1,3 +1,6 @@
+import type { Skill } from "#lib/labour/skills";
+import type { Minutes } from "#lib/units/quantities";
+
 /** A named place of the figure: where something was seen in a fitting. Left and right are the wearer's. */
 export interface FigurePlace {
   readonly code: string;
@@ -59,3 +62,25 @@ export const nearestPlace = (view: FigurePlace["view"], x: number, y: number): F
   const far = (place: FigurePlace) => (place.x - x) ** 2 + (place.y - y) ** 2;
   return FIGURE_PLACES.filter((place) => place.view === view).reduce((best, place) => (far(place) < far(best) ? place : best));
 };
+
+/** What an alteration usually takes at a place; a supervisor says otherwise where it is otherwise. */
+export interface UsualAlteration {
+  readonly skill: Skill;
+  readonly minutes: Minutes;
+}
+
+const ORDINARY: UsualAlteration = { skill: "hand", minutes: 60 };
+
+/** Hours of alterations by the place they are at (common practice, no source): a strap half an hour, sides of a boned bodice two to three ... */
+const USUAL: readonly (readonly [places: readonly string[], usual: UsualAlteration])[] = [
+  [["left-shoulder", "right-shoulder", "left-elastic", "right-elastic"], { skill: "hand", minutes: 30 }],
+  [["left-side", "right-side", "front-waist", "back-waist", "bust"], { skill: "boned", minutes: 150 }],
+  [["fastening"], { skill: "hand", minutes: 75 }],
+  [["crotch"], { skill: "stretch", minutes: 90 }],
+  [["left-sleeve", "right-sleeve"], { skill: "hand", minutes: 75 }],
+  [["front-hem", "back-hem"], { skill: "hand", minutes: 150 }],
+  [["front-skirt", "back-skirt"], { skill: "net", minutes: 60 }],
+  [["head"], { skill: "millinery", minutes: 45 }],
+];
+
+export const usualAlteration = (place: string): UsualAlteration => USUAL.find(([places]) => places.includes(place))?.[1] ?? ORDINARY;

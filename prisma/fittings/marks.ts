@@ -17,7 +17,7 @@ export interface KeptMark extends FittedAt {
   readonly who: string | null;
 }
 
-export type NewMark = Omit<KeptMark, "id" | "at" | "who">;
+export type NewMark = Omit<KeptMark, "id" | "at" | "who" | "task">;
 
 /** Marks of some garments of a production, in the order they were made. */
 export async function listMarks(company: AuthorizedCompany, production: string, garments: readonly string[]): Promise<readonly KeptMark[]> {
@@ -40,13 +40,39 @@ export async function listMarks(company: AuthorizedCompany, production: string, 
   }));
 }
 
-export const addMark = (hand: Hand, { garment, performer, ...mark }: NewMark): Promise<void> =>
-  inProduction(hand, async (tx, of) => {
-    const row = { ...of, ...mark, garmentNumber: garment, performerId: await performerId(tx, of.companyId, performer) };
-    const { id } = await tx.fittingMark.create({ data: row });
-    const detail = `${garment}, ${mark.place}: ${mark.finding}${mark.text && `, ${mark.text}`}`;
-    return { value: undefined, did: { action: "fitting marked", detail, subject: { table: "FittingMark", id } } };
+/** Writes a mark down that asks for no work. */
+export const addMark = (hand: Hand, mark: NewMark): Promise<void> =>
+  inProduction(hand, async (tx, of) => ({ value: undefined, did: await writeMark(tx, of, mark, null) }));
+
+/** Work that a mark asks for, of the staging as it is; `code` is that of the other work it becomes. */
+export type MakeWork<Refused> = (staging: Staging) => Result<Edit & { readonly code: string }, Refused>;
+
+/** Keeps the work a mark asks for as an edit, and writes the mark down, both or neither. Gives the edit, so that it can be taken back. */
+export const addMarkWithWork = <Refused>(
+  { company, user, production }: Hand,
+  mark: NewMark,
+  make: MakeWork<Refused>,
+): Promise<Result<KeptEdit, EditRefusal | NoProduction | Refused>> =>
+  inTurn(company, async (tx): Promise<Result<KeptEdit, EditRefusal | NoProduction | Refused>> => {
+    let task = "";
+    const edit = (staging: Staging): Result<Edit, Refused> => {
+      const made = make(staging);
+      if (made.ok) task = made.value.code;
+      return made;
+    };
+    const kept = await keepEditIn(tx, company, production, edit, { user, kind: "do", takesBackId: null });
+    if (!kept.ok) return kept;
+    const did = await writeMark(tx, { companyId: company, productionId: kept.value.productionId, byId: user }, mark, task);
+    await writeAuditIn(tx, company, { user, production: kept.value.productionId, ...did });
+    return kept;
   });
+
+const writeMark = async (tx: Transaction, of: Of, { garment, performer, ...mark }: NewMark, task: string | null) => {
+  const row = { ...of, ...mark, task, garmentNumber: garment, performerId: await performerId(tx, of.companyId, performer) };
+  const { id } = await tx.fittingMark.create({ data: row });
+  const detail = `${garment}, ${mark.place}: ${mark.finding}${mark.text && `, ${mark.text}`}`;
+  return { action: "fitting marked", detail, subject: { table: "FittingMark", id } };
+};
 
 /** Takes a mark away; false when it is gone already. The work it became stays: it is taken back in the history. */
 export const dropMark = (hand: Hand, id: string): Promise<boolean> =>

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { showHours } from "#lib/units/hours";
 import { listViews } from "#prisma/views/views";
+import { KeptNote } from "../../../_components/KeptNote";
 import { ProductionFrame } from "../../../_components/ProductionFrame";
 import { productionHref } from "../../../_data/address";
 import { plural } from "../../../_data/plural";
@@ -10,7 +11,6 @@ import { Files } from "./Files";
 import { GarmentTable } from "./GarmentTable";
 import { readQuery, writeQuery } from "./garmentQuery";
 import { garmentRows } from "./garmentRows";
-import { KeptNotice } from "./KeptNotice";
 import { Pages } from "./Pages";
 import { facetsOf, groupsOf, pageOf, selectGarments } from "./selectGarments";
 import { Views } from "./Views";
@@ -48,7 +48,7 @@ const Garments = async ({ params, searchParams }: Props) => {
           )}
         </p>
       </div>
-      <KeptNotice kept={given.kept} production={production.code} />
+      <KeptNote member={member} production={production.code} kept={given.kept} />
       {rows.length === 0 ? (
         <p className="board">There is no garment yet: the piece list is empty. A supervisor may bring one in.</p>
       ) : (

@@ -1,8 +1,7 @@
 "use client";
 
 import { useActionState } from "react";
-import { FaultTable } from "../../../../_components/FaultTable";
-import { Said } from "../../../../_components/Said";
+import { EditAnswer } from "../../../../_components/EditAnswer";
 import { keepPieces } from "./actions";
 
 /** Keeps what is previewed: one edit, one undo. */
@@ -13,8 +12,7 @@ export const KeepChange = ({ hidden }: { readonly hidden: Readonly<Record<string
       {Object.entries(hidden).map(([name, value]) => (
         <input key={name} type="hidden" name={name} value={value} />
       ))}
-      <Said outcome={outcome} />
-      {outcome && !outcome.ok && outcome.faults.length > 0 && <FaultTable faults={outcome.faults} />}
+      <EditAnswer outcome={outcome} />
       <button type="submit" className="press" disabled={waiting}>
         {waiting ? "Keeping" : "Keep"}
       </button>

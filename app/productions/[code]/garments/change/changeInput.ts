@@ -69,11 +69,3 @@ const readParameters = (given: Given): PieceChange["parameters"] => {
   });
   return told.length === 0 ? undefined : Object.fromEntries(told);
 };
-
-/** What the pieces say now about all that a change would touch: somebody else's change in between is seen by it. */
-export const seenOf = (pieces: readonly Piece[], codes: readonly string[], { made, ...change }: PieceChange): string => {
-  const fields = [...Object.keys(change), ...(made ? (["construction", "version"] as const) : [])] as (keyof Piece)[];
-  return JSON.stringify(
-    pieces.filter(({ code }) => codes.includes(code)).map((piece) => [piece.code, ...fields.map((field) => piece[field])]),
-  );
-};

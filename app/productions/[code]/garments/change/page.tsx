@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { rowOf } from "#lib/editing/rows";
 import { changePieces } from "#lib/whatif/changePieces";
 import { pieceEffect } from "#lib/whatif/pieceEffect";
 import { ProductionFrame } from "../../../../_components/ProductionFrame";
@@ -8,7 +9,7 @@ import { requireProduction } from "../../../../_data/requireProduction";
 import { writeQuery } from "../garmentQuery";
 import styles from "./Change.module.css";
 import { ChosenNumbers } from "./ChosenNumbers";
-import { readChange, seenOf } from "./changeInput";
+import { readChange } from "./changeInput";
 import { chosenPieces } from "./chosenPieces";
 import { EffectTable } from "./EffectTable";
 import { KeepChange } from "./KeepChange";
@@ -80,7 +81,7 @@ const Change = async ({ params, searchParams }: Props) => {
                       production: staging.production.code,
                       pieces: codes.join("\n"),
                       asked,
-                      seen: seenOf(staging.pieces, codes, change),
+                      was: JSON.stringify(codes.map((code) => ({ file: "pieces.csv", row: rowOf(staging, "pieces.csv", code) }))),
                       to: `/garments${to}`,
                     }}
                   />
