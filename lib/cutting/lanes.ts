@@ -1,6 +1,6 @@
 import type { Length } from "#lib/units/quantities";
 import { stocksBound } from "./bound";
-import { cutAtOnce } from "./cutAtOnce";
+import { cutAtOnce, indicesByLength } from "./cutAtOnce";
 import type { CutPiece } from "./cuttingPlan";
 import type { Goods } from "./layOut";
 import type { Piece } from "./pieces";
@@ -54,8 +54,7 @@ const pick = (lanes: readonly Lane[], bins: readonly (readonly number[])[]): Lan
 type Patterns = readonly { readonly count: number; readonly cuts: readonly (readonly [Length, number])[] }[];
 
 const byPattern = (lengths: readonly Length[], patterns: Patterns): readonly (readonly number[])[] => {
-  const alike = new Map<Length, number[]>();
-  for (const [index, length] of lengths.entries()) alike.set(length, [...(alike.get(length) ?? []), index]);
+  const alike = indicesByLength(lengths);
   return patterns.flatMap(({ count, cuts }) =>
     Array.from({ length: count }, () => cuts.flatMap(([length, times]) => alike.get(length)!.splice(0, times))),
   );
@@ -63,16 +62,17 @@ const byPattern = (lengths: readonly Length[], patterns: Patterns): readonly (re
 
 /** Pieces of one stock where they are cut, lane after lane. */
 export const placedInLanes = (lanes: readonly Lane[], pieces: readonly Piece[], { cuttable, kerf }: Goods): readonly CutPiece[] => {
+  const placed: CutPiece[] = [];
   let y = 0;
-  return lanes.flatMap(({ depth, pieces: own }, at) => {
+  for (const [at, lane] of lanes.entries()) {
     let x = 0;
-    const placed = own.map((index): CutPiece => {
-      const piece = pieces[index]!;
-      const lies = { ...piece, x, y, turned: false, row: cuttable === null ? null : at + 1 };
-      x += (piece.breadth ?? cuttable ?? 0) + kerf;
-      return lies;
-    });
-    y += depth + kerf;
-    return placed;
-  });
+    const row = cuttable === null ? null : at + 1;
+    for (const index of lane.pieces) {
+      const { garment, label, length, breadth } = pieces[index]!;
+      placed.push({ garment, label, x, y, length, breadth, turned: false, row });
+      x += (breadth ?? cuttable ?? 0) + kerf;
+    }
+    y += lane.depth + kerf;
+  }
+  return placed;
 };

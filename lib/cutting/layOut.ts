@@ -1,9 +1,9 @@
 import type { Length } from "#lib/units/quantities";
 import { materialBound } from "./bound";
 import type { CutPiece, CuttingPlan } from "./cuttingPlan";
-import { inStocks, isLengthwise, lanesOf, placedInLanes } from "./lanes";
+import { inStocks, isLengthwise, type Lanes, lanesOf, placedInLanes } from "./lanes";
 import { withRests } from "./offCuts";
-import { onRoll } from "./onRoll";
+import { type OnCloth, onRoll } from "./onRoll";
 import type { Piece } from "./pieces";
 import type { FoundCuts } from "./question";
 
@@ -23,29 +23,47 @@ export interface Goods {
 
 const NOTHING_FOUND: FoundCuts = () => null;
 
+/** What a plan comes to, and the plan itself for whoever needs the places: most who ask only count. */
+export interface Measured {
+  readonly count: number;
+  readonly used: Length;
+  readonly plan: () => CuttingPlan;
+}
+
 /**
  * Pieces where they are cut. Lengthwise from rods, coils and tapes, and strips across the roll: proved fewest where the bound is met. Panels
  * and rectangles in rows across, which are easy to cut, or as they fit best where that takes less. By rules of thumb at once, or as a search
  * has found. Null when a piece is longer than the stock.
  */
-export const layOut = (pieces: readonly Piece[], goods: Goods, found: FoundCuts = NOTHING_FOUND): CuttingPlan | null => {
-  const { cuttable, stock } = goods;
-  if (pieces.some((piece) => stock !== null && piece.length > stock)) return null;
+export const layOut = (pieces: readonly Piece[], goods: Goods, found?: FoundCuts): CuttingPlan | null =>
+  measureOut(pieces, goods, found)?.plan() ?? null;
+
+/** As `layOut`, counted before anything is placed. */
+export const measureOut = (pieces: readonly Piece[], goods: Goods, found: FoundCuts = NOTHING_FOUND): Measured | null => {
+  const { cuttable, stock, kerf } = goods;
+  if (stock !== null && pieces.some((piece) => piece.length > stock)) return null;
   const lanes = inStocks(lanesOf(pieces, goods), goods, found);
-  const rows = lanes.stocks.map((own) => placedInLanes(own, pieces, goods));
-  const { searched, question } = lanes;
-  if (cuttable === null || isLengthwise(pieces, cuttable)) {
-    const inAll = rows.reduce((sum, own) => sum + endOf(own), 0);
-    return told(rows, goods, { bound: lanes.bound, lengthBound: inAll, searched, question });
+  if (cuttable !== null && !isLengthwise(pieces, cuttable)) {
+    const plan = onCloth(pieces, { ...goods, cuttable }, lanes, found);
+    return { count: plan.count, used: plan.used, plan: () => plan };
   }
+  const used = lanes.stocks.reduce((sum, own) => sum + own.reduce((end, lane) => end + lane.depth + kerf, -kerf), 0);
+  const placed = () => lanes.stocks.map((own) => placedInLanes(own, pieces, goods));
+  return { count: lanes.stocks.length, used, plan: () => told(placed(), goods, { ...lanes, lengthBound: used }) };
+};
+
+const onCloth = (pieces: readonly Piece[], goods: OnCloth, lanes: Lanes, found: FoundCuts): CuttingPlan => {
+  const { cuttable, stock } = goods;
+  const rows = lanes.stocks.map((own) => placedInLanes(own, pieces, goods));
   const areas = pieces.map(({ length, breadth }) => length * (breadth ?? cuttable));
   const bound = stock === null ? Math.min(1, pieces.length) : materialBound(areas, stock * cuttable);
-  const fitted = onRoll(pieces, { ...goods, cuttable }, found);
-  const plans = [
-    told(rows, goods, { ...fitted, bound, ...(stock === null ? {} : { searched, question }) }),
-    ...(fitted.stocks.length > 0 || pieces.length === 0 ? [told(fitted.stocks, goods, { ...fitted, bound })] : []),
-  ];
-  return plans.reduce((best, plan) => (plan.count < best.count || (plan.count === best.count && plan.used < best.used) ? plan : best));
+  const inRows = told(rows, goods, { ...lanes, bound, lengthBound: 0 });
+  if (stock !== null && inRows.proved) return inRows;
+  const fitted = onRoll(pieces, goods, found);
+  const plain = stock === null ? told(rows, goods, { ...fitted, bound }) : inRows;
+  if (fitted.stocks.length === 0) return plain;
+  const tried = told(fitted.stocks, goods, { ...fitted, bound });
+  return tried.count < plain.count || (tried.count === plain.count && tried.used < plain.used) ? tried : plain;
 };
 
 const endOf = (pieces: readonly CutPiece[]): Length => pieces.reduce((most, piece) => Math.max(most, piece.y + piece.length), 0);

@@ -8,7 +8,7 @@ import { emptyLie, skyline } from "./strip/skyline";
 import type { Placed, Rectangle } from "./strip/strip";
 import { stripBound } from "./strip/stripBound";
 
-/** Pieces of one long length laid at once: beyond this a search must do it, since a page waits for what is found at once. */
+/** Pieces laid at once where they fit best: beyond this rows must do until a search has found better, since a page waits. */
 const MOST_AT_ONCE = 250;
 
 export interface OnRoll {
@@ -20,7 +20,7 @@ export interface OnRoll {
   readonly question: CutQuestion | null;
 }
 
-type OnCloth = Goods & { readonly cuttable: Length };
+export type OnCloth = Goods & { readonly cuttable: Length };
 
 /** Pieces laid where they fit best, not in rows. Each takes the cut beside it and after it. */
 export const onRoll = (pieces: readonly Piece[], goods: OnCloth, found: FoundCuts): OnRoll => {
@@ -29,6 +29,7 @@ export const onRoll = (pieces: readonly Piece[], goods: OnCloth, found: FoundCut
   const sizes = pieces.map(({ length, breadth }) => ({ width: (breadth ?? cuttable) + kerf, height: length + kerf }));
   const job = { width, pieces: sizes, turned };
   const lengthBound = Math.max(0, stripBound(job) - kerf);
+  if (stock !== null && pieces.length > MOST_AT_ONCE) return { stocks: [], lengthBound, searched: false, question: null };
   if (stock !== null) return { stocks: boltByBolt(pieces, sizes, goods, stock + kerf), lengthBound, searched: false, question: null };
   const question = stripQuestion(sizes, width, turned);
   const answer = found(question);

@@ -16,7 +16,7 @@ export interface Choice {
   readonly byCutting: number;
   readonly order: PackOrder;
   /** Null for what is only counted. */
-  readonly plan: CuttingPlan | null;
+  readonly plan: () => CuttingPlan | null;
 }
 
 /** First day goods ordered on `today` may be cut. */

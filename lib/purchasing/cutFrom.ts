@@ -1,6 +1,6 @@
 import type { Need } from "#lib/breakdown/work";
 import type { CuttingPlan } from "#lib/cutting/cuttingPlan";
-import { type Goods, layOut } from "#lib/cutting/layOut";
+import { type Goods, type Measured, measureOut } from "#lib/cutting/layOut";
 import { piecesOf } from "#lib/cutting/pieces";
 import type { FoundCuts } from "#lib/cutting/question";
 import { allowance } from "#lib/materials/allowance";
@@ -11,7 +11,7 @@ import type { NeedShare } from "./demand";
 
 type Cloth = Pick<Goods, "lot" | "stock" | "cuttable">;
 
-const layOutNeeds = (material: Material, needs: readonly Need[], cloth: Cloth, found?: FoundCuts): CuttingPlan | null => {
+const measureNeeds = (material: Material, needs: readonly Need[], cloth: Cloth, found?: FoundCuts): Measured | null => {
   const { code, kerf, keep } = material;
   const { cuttable } = cloth;
   const sets = new Set(needs.map((need) => need.oneLotSet));
@@ -21,7 +21,7 @@ const layOutNeeds = (material: Material, needs: readonly Need[], cloth: Cloth, f
   const pieces = needs.flatMap((need) => piecesOf(need, material.cuttable, stock, turned));
   // A rest narrower than the cloth gives only what fits beside it.
   if (cuttable !== material.cuttable && pieces.some(({ breadth }) => breadth === null || breadth > cuttable!)) return null;
-  return layOut(pieces, { lot: cloth.lot, material: code, set, cuttable, stock, kerf, keep, turned }, found);
+  return measureOut(pieces, { lot: cloth.lot, material: code, set, cuttable, stock, kerf, keep, turned }, found);
 };
 
 /**
@@ -33,15 +33,15 @@ export const packsToCut = (
   shares: readonly NeedShare[],
   offer: Offer,
   found?: FoundCuts,
-): { readonly byQuantity: number; readonly byCutting: number; readonly plan: CuttingPlan | null } | null => {
+): { readonly byQuantity: number; readonly byCutting: number; readonly plan: () => CuttingPlan | null } | null => {
   const byQuantity = Math.ceil(shares.reduce((sum, share) => sum + share.quantity, 0) / offer.pack);
-  if (material.measure === "count") return { byQuantity, byCutting: 0, plan: null };
+  if (material.measure === "count") return { byQuantity, byCutting: 0, plan: () => null };
   const stock = stockLength(material, offer.pack);
   const needs = shares.map((share) => share.need);
-  const plan = layOutNeeds(material, needs, { lot: null, stock, cuttable: material.cuttable }, found);
-  if (plan === null) return null;
-  const byCutting = stock === null ? Math.ceil((plan.used + allowance(material, plan.used).shrinkage) / offer.pack) : plan.count;
-  return { byQuantity, byCutting, plan };
+  const cut = measureNeeds(material, needs, { lot: null, stock, cuttable: material.cuttable }, found);
+  if (cut === null) return null;
+  const byCutting = stock === null ? Math.ceil((cut.used + allowance(material, cut.used).shrinkage) / offer.pack) : cut.count;
+  return { byQuantity, byCutting, plan: cut.plan };
 };
 
 /** Length of one piece in a lot: of soft goods the lot itself, one length; of rods and coils the longest the suppliers sell. */
@@ -51,16 +51,16 @@ const lotStock = (material: Material, lot: Lot, offers: readonly Offer[]): Lengt
   return longest > 0 ? Math.min(longest, lot.quantity) : lot.quantity;
 };
 
-/** The cutting plan of a lot. Null when its pieces are too short, too narrow, or too few, for these needs. */
+/** How a lot is cut. Null when its pieces are too short, too narrow, or too few, for these needs. */
 export const cutFromLot = (
   material: Material,
   lot: Lot,
   needs: readonly Need[],
   offers: readonly Offer[],
   found?: FoundCuts,
-): CuttingPlan | null => {
+): Measured | null => {
   const stock = lotStock(material, lot, offers);
   const cuttable = material.cuttable === null || lot.breadth === null ? material.cuttable : Math.min(material.cuttable, lot.breadth);
-  const plan = layOutNeeds(material, needs, { lot: lot.code, stock, cuttable }, found);
-  return plan && plan.count <= Math.floor(lot.quantity / stock) ? plan : null;
+  const cut = measureNeeds(material, needs, { lot: lot.code, stock, cuttable }, found);
+  return cut && cut.count <= Math.floor(lot.quantity / stock) ? cut : null;
 };

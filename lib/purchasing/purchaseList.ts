@@ -52,7 +52,7 @@ export const purchaseList = (
   const materials = [...lines, ...carriage].reduce((sum, { cost }) => sum + cost, 0);
   const total = materials + bought.reduce((sum, { price }) => sum + price, 0);
   const covered = supplies.flatMap(({ supplied }) => supplied.filter(({ toBuy }) => toBuy.length === 0).map(coveredNeed));
-  const cutting = supplies.flatMap(({ fromLots, choices }) => [...fromLots, ...(choices[0]?.plan ? [choices[0].plan] : [])]);
+  const cutting = supplies.flatMap(({ fromLots, choices }) => [...fromLots(), choices[0]?.plan() ?? []].flat());
   return { purchase: { lines, unoffered, covered, carriage, garments: bought, materials, total }, cutting };
 };
 

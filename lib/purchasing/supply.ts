@@ -19,7 +19,7 @@ export interface MaterialSupply {
   readonly choices: readonly Choice[];
   readonly offers: readonly Offer[];
   /** Cutting plans of the lots it takes. */
-  readonly fromLots: readonly CuttingPlan[];
+  readonly fromLots: () => readonly CuttingPlan[];
 }
 
 /**
@@ -45,7 +45,7 @@ export const supplyOf = (
       supplied,
       choices: toBuy.length > 0 ? choices(material, toBuy, offers, found) : [],
       offers,
-      fromLots: taken.flatMap((entry) => cutFromLot(material, entry.lot, entry.needs, offers, found) ?? []),
+      fromLots: () => taken.flatMap((entry) => cutFromLot(material, entry.lot, entry.needs, offers, found)?.plan() ?? []),
     };
   });
   const ordered = withCarriage(supplies.map((supply) => supply.choices));
