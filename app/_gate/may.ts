@@ -12,6 +12,8 @@ const MAY = {
   money: ["supervisor", "cutter", "buyer", "designer"],
   /** See what lies on the shelf, and the dye book: whoever takes cloth off it. */
   shelf: ["supervisor", "cutter", "maker", "buyer", "designer"],
+  /** Take cloth off the shelf, put it back, count and move it. */
+  take: ["supervisor", "cutter", "maker", "buyer"],
   /** Level the workroom again, and stop it. */
   level: ["supervisor", "cutter"],
   /** Bring files in. */
@@ -26,6 +28,8 @@ const MAY = {
   workroom: ["supervisor", "cutter"],
   /** Say that work is begun or done, and answer a fitting. */
   work: ["supervisor", "cutter", "maker"],
+  /** Write a note on a garment, and add a photograph of it. */
+  note: ["supervisor", "cutter", "maker", "buyer", "designer", "stage management"],
   /** Change materials, suppliers and the shelf; order, receive and return. */
   stock: ["supervisor", "buyer"],
   /** See who changed what, and take it back. */

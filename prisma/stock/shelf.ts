@@ -121,3 +121,7 @@ export async function loadReservations(company: AuthorizedCompany): Promise<read
   });
   return rows.map(asReservation);
 }
+
+/** Codes of all lots there are or were. */
+export const codesOfLots = async (company: AuthorizedCompany): Promise<readonly string[]> =>
+  (await database().lot.findMany({ where: { companyId: company }, select: { code: true } })).map(({ code }) => code);

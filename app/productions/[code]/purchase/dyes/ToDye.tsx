@@ -1,0 +1,80 @@
+import { splitWall } from "#lib/calendar/clock";
+import { showDay } from "#lib/calendar/showDay";
+import { type DyeItem, dyeWork } from "#lib/dyeing/dyeWork";
+import { State } from "../../../../_components/State";
+import { Woven } from "../../../../_components/Woven";
+import { garmentHref } from "../../../../_data/address";
+import { showQuantity } from "../../../../_data/quantity";
+import type { ProductionView } from "../../../../_data/stagingPlan";
+import { baths } from "./baths";
+
+/** What goes into the vat: one colour a bath, what must match together where it fits, and the day the plan dyes it. */
+export const ToDye = ({ view }: { readonly view: ProductionView }) => {
+  const { staging, garments, works } = view.prepared;
+  const { code, lengths } = staging.production;
+  const { batches, warnings } = baths(dyeWork(staging, garments, works));
+  if (batches.length === 0) return null;
+  const days = new Map(
+    (view.plan?.tasks ?? []).flatMap(({ garments: of, operation, start }) =>
+      start === null ? [] : of.map((number) => [JSON.stringify([number, operation]), splitWall(start).date] as const),
+    ),
+  );
+  const dayOf = ({ garment, operation }: DyeItem) => days.get(JSON.stringify([garment, operation])) ?? null;
+  return (
+    <section className="part" aria-labelledby="to-dye">
+      <header>
+        <h2 id="to-dye">Into the vat</h2>
+      </header>
+      <table className="stack">
+        <thead>
+          <tr>
+            <th scope="col">Colour</th>
+            <th scope="col">What</th>
+            <th scope="col" className="num">
+              How much
+            </th>
+            <th scope="col" className="num">
+              Vat full
+            </th>
+            <th scope="col" className="num">
+              Dyed
+            </th>
+            <th scope="col">For</th>
+          </tr>
+        </thead>
+        <tbody>
+          {batches.map((batch) => {
+            const load = batch.items.reduce((sum, item) => sum + item.load, 0);
+            const first = batch.items
+              .map(dayOf)
+              .filter((day) => day !== null)
+              .sort()[0];
+            return (
+              <tr key={JSON.stringify(batch.items)}>
+                <th scope="row" className="name">
+                  {batch.colour}
+                </th>
+                <td>{batch.what === "cloth" ? "cloth, before it is cut" : "garments"}</td>
+                <td className="num fr">{showQuantity(load, batch.what === "cloth" ? "length" : "count", lengths)}</td>
+                <td className="num">{Math.round(batch.full / 10)}%</td>
+                <td className="num">{first ? showDay(first) : <span className="q">not planned</span>}</td>
+                <td>
+                  {[...new Set(batch.items.map(({ garment }) => garment))].map((number) => (
+                    <span key={number}>
+                      <Woven number={number} href={garmentHref(code, number)} />{" "}
+                    </span>
+                  ))}
+                </td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+      {warnings.map((warning) => (
+        <p key={warning}>
+          <State code="note">{warning}</State>
+        </p>
+      ))}
+    </section>
+  );
+};
