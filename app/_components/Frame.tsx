@@ -14,6 +14,7 @@ export const Frame = ({
   heading,
   rooms,
   room,
+  tools,
   tape,
   printed,
   children,
@@ -24,6 +25,8 @@ export const Frame = ({
   readonly rooms: readonly Room[];
   /** Address of the room one stands in. */
   readonly room: string;
+  /** Between the heading and who one is. */
+  readonly tools?: React.ReactNode;
   readonly tape?: React.ReactNode;
   /** Day of printing, in words. */
   readonly printed: string;
@@ -40,6 +43,7 @@ export const Frame = ({
           {heading.title}
           <small>{heading.small}</small>
         </span>
+        {tools}
         <div className="who">
           <span>
             {member.user.name}

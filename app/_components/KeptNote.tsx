@@ -1,4 +1,5 @@
-import { listEdits } from "#prisma/editing/listEdits";
+import { z } from "zod";
+import { editsById } from "#prisma/editing/listEdits";
 import type { Member } from "../_gate/member";
 import { PutBack } from "./PutBack";
 
@@ -12,8 +13,8 @@ export const KeptNote = async ({
   readonly production: string;
   readonly kept: string | string[] | undefined;
 }) => {
-  const edit =
-    typeof kept === "string" ? (await listEdits(member.company, production, { most: 20 })).find(({ id }) => id === kept) : undefined;
+  const id = z.uuid().safeParse(kept);
+  const edit = id.success ? (await editsById(member.company, [id.data])).get(id.data) : undefined;
   if (!edit || edit.takenBack) return null;
   return (
     <div className="slip part no-print" role="status">

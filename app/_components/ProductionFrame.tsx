@@ -3,9 +3,11 @@ import { productionHref } from "../_data/address";
 import type { ProductionView } from "../_data/stagingPlan";
 import { type Act, may } from "../_gate/may";
 import type { Member } from "../_gate/member";
+import { FindBox } from "./FindBox";
 import { Frame } from "./Frame";
 import { ProductionTape } from "./ProductionTape";
 import type { Room } from "./Rail";
+import { UndoBar } from "./UndoBar";
 
 type RoomOf =
   | ""
@@ -18,7 +20,8 @@ type RoomOf =
   | "/people"
   | "/constructions"
   | "/history"
-  | "/settings";
+  | "/settings"
+  | "none";
 
 /** Who may not do it does not see the room. */
 const ROOMS: readonly (readonly [RoomOf, string, Act])[] = [
@@ -35,16 +38,23 @@ const ROOMS: readonly (readonly [RoomOf, string, Act])[] = [
   ["/settings", "Settings", "settings"],
 ];
 
+/** Whoever may do one of these has something to put back. */
+const EDITORS: readonly Act[] = ["cast", "wardrobe", "measure", "workroom", "stock", "settings"];
+
 /** The frame of a production's rooms: only those there are, and only to whom they are open. */
 export const ProductionFrame = ({
   member,
   view,
   room,
+  question = "",
   children,
 }: {
   readonly member: Member;
   readonly view: ProductionView;
+  /** `none` of them: what was found. */
   readonly room: RoomOf;
+  /** What is looked for, in the find box. */
+  readonly question?: string;
   readonly children: React.ReactNode;
 }) => {
   const { production } = view.prepared.staging;
@@ -59,6 +69,12 @@ export const ProductionFrame = ({
       heading={{ title: production.title, small: production.subtitle }}
       rooms={rooms}
       room={addressOf(room)}
+      tools={
+        <>
+          <FindBox address={`${base}/find`} value={question} />
+          {EDITORS.some((act) => may(member.role, act)) && <UndoBar production={production.code} />}
+        </>
+      }
       tape={<ProductionTape staging={view.prepared.staging} today={view.today} thick={room === ""} />}
       printed={showDate(view.today)}
     >

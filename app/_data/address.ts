@@ -16,3 +16,5 @@ export const isSlugOf = (part: string, text: string): boolean => {
 
 export const constructionHref = (code: string, construction: string): string =>
   `${productionHref(code)}/constructions/${slug(construction)}`;
+
+export const makerHref = (code: string, maker: string): string => `${productionHref(code)}/people/makers/${slug(maker)}`;

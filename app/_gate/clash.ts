@@ -1,3 +1,4 @@
+import { changedRow } from "#lib/editing/changedCells";
 import type { Edit, RowConflict } from "#lib/editing/edit";
 import { overTheirs } from "#lib/editing/inverse";
 import type { Clash, ClashingRow } from "./outcome";
@@ -12,7 +13,7 @@ const clashingRow = ({ mine, theirs }: RowConflict): ClashingRow => {
   const some = mine.after ?? mine.before ?? {};
   return {
     file: mine.file,
-    name: some.name ?? some.title ?? some.code ?? Object.values(some).filter(Boolean).slice(0, 3).join(", "),
+    name: changedRow(mine).name,
     gone: theirs === null,
     cells: Object.keys(some)
       .map((column) => ({ column, theirs: theirs ? (theirs[column] ?? "") : null, mine: mine.after ? (mine.after[column] ?? "") : null }))

@@ -46,7 +46,7 @@ interface EditAction<Input extends z.ZodType> {
   /** Pure: what is changed, out of the staging as it is at the moment of keeping. */
   readonly make: (staging: Staging, input: z.output<Input>, member: Member) => Result<MadeEdit, EditProblem>;
   /** Page to go on to once it is kept; it is given the edit's id as `?kept=`. Without one the page stays. */
-  readonly to?: (input: z.output<Input>, production: string) => string;
+  readonly to?: ((input: z.output<Input>, production: string) => string) | undefined;
   /** Names of form fields for faults of cells; those without a field are listed. */
   readonly fieldOf?: (fault: EditFault, input: z.output<Input>) => string | null;
 }

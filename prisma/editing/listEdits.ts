@@ -1,6 +1,7 @@
 import type { RowChange } from "#lib/editing/edit";
 import type { AuthorizedCompany } from "../authorized";
 import { database } from "../client";
+import type { Prisma } from "../generated/client";
 
 export interface ListedEdit {
   readonly id: string;
@@ -14,20 +15,17 @@ export interface ListedEdit {
   readonly takenBack: boolean;
 }
 
-export interface EditsAsked {
-  readonly most: number;
-  /** Only those older than this one, for the next page. */
-  readonly before?: string;
-}
-
 /** What was changed in a production, the newest first. */
-export async function listEdits(
-  company: AuthorizedCompany,
-  productionCode: string,
-  { most, before }: EditsAsked,
-): Promise<readonly ListedEdit[]> {
+export const listEdits = async (company: AuthorizedCompany, productionCode: string, most: number): Promise<readonly ListedEdit[]> =>
+  find({ companyId: company, production: { code: productionCode } }, most);
+
+/** Edits of the company by their ids; those that are not there are left out. */
+export const editsById = async (company: AuthorizedCompany, ids: readonly string[]): Promise<ReadonlyMap<string, ListedEdit>> =>
+  new Map(ids.length === 0 ? [] : (await find({ companyId: company, id: { in: [...ids] } }, ids.length)).map((edit) => [edit.id, edit]));
+
+const find = async (where: Prisma.EditWhereInput, most: number): Promise<readonly ListedEdit[]> => {
   const rows = await database().edit.findMany({
-    where: { companyId: company, production: { code: productionCode }, ...(before === undefined ? {} : { id: { lt: before } }) },
+    where,
     include: { by: { select: { user: { select: { name: true } } } }, takenBack: { select: { id: true } } },
     orderBy: { id: "desc" },
     take: most,
@@ -41,4 +39,4 @@ export async function listEdits(
     changes: row.changes as unknown as readonly RowChange[],
     takenBack: row.takenBack !== null,
   }));
-}
+};

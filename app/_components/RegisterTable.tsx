@@ -1,0 +1,40 @@
+import type { RowTexts } from "#lib/editing/edit";
+import type { ShownColumn } from "../_data/columnLabel";
+import { Wide } from "./Wide";
+
+/** Rows of a staging's file to be read, for who may not change them and for paper. */
+export const RegisterTable = ({
+  caption,
+  columns,
+  rows,
+}: {
+  readonly caption: string;
+  readonly columns: readonly ShownColumn[];
+  readonly rows: readonly RowTexts[];
+}) => (
+  <Wide label={caption}>
+    <table className="stack">
+      <caption>{caption}</caption>
+      <thead>
+        <tr>
+          {columns.map(({ heading, label }) => (
+            <th key={heading} scope="col">
+              {label}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row) => (
+          <tr key={JSON.stringify(row)}>
+            {columns.map(({ heading, label, choices }) => (
+              <td key={heading} data-label={label.toLowerCase()}>
+                {choices.find(({ value }) => value === row[heading])?.name ?? row[heading]}
+              </td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  </Wide>
+);

@@ -1,0 +1,65 @@
+import { PutBack } from "../../../_components/PutBack";
+import { State } from "../../../_components/State";
+import { plural } from "../../../_data/plural";
+import styles from "./History.module.css";
+import type { ShownEntry } from "./historyEntries";
+
+/** One thing that was done, what it changed cell by cell, and the press that takes it back. */
+export const HistoryEntry = ({
+  entry: { time, who, what, rows, edit, takenBack },
+  production,
+}: {
+  readonly entry: ShownEntry;
+  readonly production: string;
+}) => (
+  <li className={styles.entry}>
+    <span className="q">{time}</span>
+    <div>
+      <p>
+        {what} <span className="units">{who}</span> {takenBack && <State code="cut">{takenBack}</State>}
+      </p>
+      {rows.length > 0 && (
+        <details className="small">
+          <summary>{plural(rows.length, "row")}</summary>
+          <table className="stack">
+            <thead>
+              <tr>
+                <th scope="col">Row</th>
+                <th scope="col">Column</th>
+                <th scope="col">Before</th>
+                <th scope="col">After</th>
+              </tr>
+            </thead>
+            <tbody>
+              {rows.flatMap(({ file, name, kind, cells }, at) =>
+                (cells.length > 0 ? cells : [{ label: "", before: "", after: "" }]).map((cell, place) => (
+                  // biome-ignore lint/suspicious/noArrayIndexKey: the rows of an edit never change.
+                  <tr key={`${at} ${place}`}>
+                    <td className="name">
+                      {place === 0 && (
+                        <>
+                          <b>{name}</b>{" "}
+                          <span className="units">
+                            {kind === "changed"
+                              ? file.replace(".csv", "").replaceAll("_", " ")
+                              : `${file.replace(".csv", "").replaceAll("_", " ")}, ${kind}`}
+                          </span>
+                        </>
+                      )}
+                    </td>
+                    <td>{cell.label}</td>
+                    <td data-label="before">{cell.before || (kind === "changed" && cell.label ? "empty" : "")}</td>
+                    <td data-label="after" className="b">
+                      {cell.after || (kind === "changed" && cell.label ? "empty" : "")}
+                    </td>
+                  </tr>
+                )),
+              )}
+            </tbody>
+          </table>
+        </details>
+      )}
+    </div>
+    {edit && <PutBack production={production} edit={edit.id} press={edit.press} />}
+  </li>
+);
