@@ -22,7 +22,7 @@ declare global {
 }
 
 /** From now on each page adds up how far its layout shifts. */
-export const countShifts = (page: Page): Promise<void> =>
+export const countShifts = (page: Page): Promise<unknown> =>
   page.addInitScript(() => {
     window.shifts = 0;
     new PerformanceObserver((list) => {
