@@ -5,7 +5,6 @@ import type { Links } from "./links";
  * once every link with a greatest lag also runs backwards (Tarjan 1972, without recursion).
  */
 export function blocksOf(count: number, links: Links): { blocks: readonly Int32Array[]; blockOf: Int32Array } {
-  if (links.maxLag.every((most) => most < 0)) return eachAlone(count);
   const neighbours = neighboursOf(count, links);
   const seen = new Int32Array(count).fill(-1);
   const low = new Int32Array(count);
@@ -38,18 +37,6 @@ export function blocksOf(count: number, links: Links): { blocks: readonly Int32A
     }
   }
   return { blocks: members.map((block) => inOrder(block, links, blockOf)), blockOf };
-}
-
-/** Without greatest lags every node is a block; those of a circle are never ready. */
-function eachAlone(count: number): { blocks: readonly Int32Array[]; blockOf: Int32Array } {
-  const blocks = new Array<Int32Array>(count);
-  const blockOf = new Int32Array(count);
-  const all = new Int32Array(count);
-  for (let node = 0; node < count; node++) {
-    all[node] = blockOf[node] = node;
-    blocks[node] = all.subarray(node, node + 1);
-  }
-  return { blocks, blockOf };
 }
 
 function neighboursOf(count: number, links: Links): number[][] {

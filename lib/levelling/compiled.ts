@@ -23,6 +23,8 @@ export interface Compiled {
   readonly longestRest: number;
   /** Per skill: its makers, those with fewest scarce skills first. */
   readonly skilled: readonly Int32Array[];
+  /** Per skill: the paces of its makers, in the same order. */
+  readonly paces: readonly Float64Array[];
   /** Per skill: each different calendar, overtime included, of its makers, with the best pace in it. */
   readonly quickest: readonly (readonly { readonly clock: Clock; readonly pace: number }[])[];
   /** Per maker: the scarcer its skills, the higher. */
@@ -74,6 +76,7 @@ export function compile(problem: LevellingProblem): Compiled {
     straining,
     longestRest: straining.reduce((most, one) => Math.max(most, one?.rest ?? 0), 0),
     skilled,
+    paces: skilled.map((having, skill) => Float64Array.from(having, (maker) => makers[maker]!.pace[skill]!)),
     quickest: skilled.map((having, skill) => quickestOf(problem, clocks, having, skill)),
     scarcity,
     clocks,

@@ -28,19 +28,28 @@ export function taskSlot(schedule: Schedule, node: number, from: number, overtim
   }
   if (seats.length > 1) return crewSlot(schedule, node, from, overtime);
   const { skill } = seats[0]!;
-  if (choice >= 0 && fitWith(schedule, node, choice, skill, from, overtime, fit))
+  const { minutes } = task;
+  if (choice >= 0 && fitWith(schedule, node, choice, needAt(minutes, compiled.problem.makers[choice]!.pace[skill]!), from, overtime, fit))
     return { start: fit.start, end: fit.end, crew: [{ maker: choice, skill }], overtime };
   let best = -1;
   const skilled = compiled.skilled[skill]!;
-  for (let i = 0; i < skilled.length; i++) if (fitWith(schedule, node, skilled[i]!, skill, from, overtime, fit)) best = skilled[i]!;
+  const paces = compiled.paces[skill]!;
+  let pace = 0;
+  let need = 0;
+  for (let i = 0; i < skilled.length; i++) {
+    if (paces[i] !== pace) {
+      pace = paces[i]!;
+      need = needAt(minutes, pace);
+    }
+    if (fitWith(schedule, node, skilled[i]!, need, from, overtime, fit)) best = skilled[i]!;
+  }
   return best < 0 ? null : { start: fit.start, end: fit.end, crew: [{ maker: best, skill }], overtime };
 }
 
 /** The first place with this maker, when it ends before `fit` does. */
-function fitWith(schedule: Schedule, node: number, maker: number, skill: number, from: number, overtime: boolean, fit: Fit): boolean {
-  const { clocks, problem, tasks, openMachines } = schedule.compiled;
+function fitWith(schedule: Schedule, node: number, maker: number, need: number, from: number, overtime: boolean, fit: Fit): boolean {
+  const { clocks, openMachines } = schedule.compiled;
   const clock = clocks.ofMakerAt(maker, openMachines[node]!, overtime);
-  const need = needAt(tasks[node]!.minutes, problem.makers[maker]!.pace[skill]!);
   return firstFit(schedule, node, clock, schedule.work[maker]!, schedule.appointments[maker]!, overtime, need, from, fit);
 }
 

@@ -5,6 +5,8 @@ import type { Interval, Unplaced } from "./problem";
 import { Profile } from "./profile";
 import { WorkList } from "./workList";
 
+const NOBODY: readonly Working[] = [];
+
 /** Where a task may go: what a search for a place returns. */
 export interface Slot {
   readonly start: number;
@@ -51,7 +53,7 @@ export class Schedule {
     this.start = new Int32Array(count).fill(-1);
     this.end = new Int32Array(count).fill(-1);
     this.overtime = new Uint8Array(count);
-    this.crew = Array.from({ length: count }, () => []);
+    this.crew = new Array<readonly Working[]>(count).fill(NOBODY);
     this.visitOf = new Int32Array(count).fill(-1);
     this.unplaced = new Array<null>(count).fill(null);
     this.work = problem.makers.map(

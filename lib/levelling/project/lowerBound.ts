@@ -1,10 +1,12 @@
 import type { Project } from "./project";
 
+type Bounded = Pick<Project, "count" | "duration" | "sides" | "amounts" | "capacities">;
+
 /**
  * No plan is shorter: the critical path, and per resource the amounts of all tasks that begin no sooner than some head and
  * leave no less than some tail (Carlier & Latapie, RAIRO 25 (1991) 311-340).
  */
-export function lowerBound({ count, duration, sides, amounts, capacities }: Project): number {
+export function lowerBound({ count, duration, sides, amounts, capacities }: Bounded): number {
   const [forward, backward] = sides;
   let bound = forward.tail.reduce((most, each) => Math.max(most, each), 0);
   const head = (task: number): number => backward.tail[task]! - duration[task]!;

@@ -67,7 +67,7 @@ export function makeProject(
   };
 }
 
-function sideOf(
+export function sideOf(
   work: Pick<Project, "duration" | "amounts" | "capacities">,
   links: readonly { readonly before: number; readonly after: number }[],
 ): Side | null {
