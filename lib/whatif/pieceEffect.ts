@@ -49,7 +49,7 @@ export const pieceEffect = (before: Staging, after: Staging, works: readonly Gar
   const old = madeOf(before, touched);
   const now = madeOf(after, touched);
   const others = works.filter(({ garment }) => !old.numbers.has(garment));
-  const costOf = (staging: Staging, { works: own }: Made) => purchaseList(staging, [...others, ...own], () => null).purchase.total;
+  const costOf = (staging: Staging, { works: own }: Made) => purchaseList(staging, [...others, ...own], () => null).purchase.materials;
   const lines = after.pieces
     .filter(({ code }) => touched.has(code))
     .map(({ code, name }) => ({ piece: code, name, before: figuresOf(before, old, code), after: figuresOf(after, now, code) }));

@@ -33,10 +33,13 @@ export const GarmentHead = ({
   garment,
   work,
   view,
+  children,
 }: {
   readonly garment: Garment;
   readonly work: GarmentWork | null;
   readonly view: ProductionView;
+  /** What can be done with it. */
+  readonly children: React.ReactNode;
 }) => {
   const { staging } = view.prepared;
   const state = view.plan?.garmentStates.find((each) => each.garment === garment.number);
@@ -47,7 +50,7 @@ export const GarmentHead = ({
   return (
     <div className="top">
       <div>
-        <p className="acts">
+        <p className="acts" style={{ margin: 0 }}>
           <Woven number={garment.number} big />
           {state && state.minutesLate > 0 && <State code="late">Late</State>}
         </p>
@@ -79,6 +82,7 @@ export const GarmentHead = ({
         )}
         {ready(garment, view)}
       </p>
+      <div className="acts">{children}</div>
     </div>
   );
 };

@@ -1,22 +1,37 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
+import { garmentCost } from "#lib/sheets/garmentCost";
+import { words as wordsOf } from "#lib/words/words";
+import { listEdits } from "#prisma/editing/listEdits";
+import { listNotes } from "#prisma/notes/notes";
+import { listPhotos } from "#prisma/photos/photos";
+import { KeptNote } from "../../../../_components/KeptNote";
 import { ProductionFrame } from "../../../../_components/ProductionFrame";
 import { SectionDrawing } from "../../../../_components/SectionDrawing";
 import { TaskGraph } from "../../../../_components/TaskGraph";
 import { Wide } from "../../../../_components/Wide";
-import { isSlugOf } from "../../../../_data/address";
+import { garmentHref, isSlugOf, productionHref } from "../../../../_data/address";
 import { requireProduction } from "../../../../_data/requireProduction";
 import type { ProductionView } from "../../../../_data/stagingPlan";
 import { may } from "../../../../_gate/may";
+import { Cost } from "./Cost";
 import { Drivers } from "./Drivers";
 import { Fittings } from "./Fittings";
 import { GarmentHead } from "./GarmentHead";
-import { GarmentNotes } from "./GarmentNotes";
+import { GarmentHistory } from "./GarmentHistory";
+import { KeptNotes } from "./KeptNotes";
 import { Needs } from "./Needs";
+import { Photographs } from "./Photographs";
 import { Tasks } from "./Tasks";
 import { Wearers } from "./Wearers";
 
-type Props = { readonly params: Promise<{ readonly code: string; readonly number: string }> };
+type Props = {
+  readonly params: Promise<{ readonly code: string; readonly number: string }>;
+  readonly searchParams: Promise<Record<string, string | string[] | undefined>>;
+};
+
+/** How far back a garment's history is looked for. */
+const EDITS_LOOKED_AT = 300;
 
 const find = (view: ProductionView, number: string) => {
   const garment = view.prepared.garments.find((each) => isSlugOf(number, each.number));
@@ -31,15 +46,36 @@ export const generateMetadata = async ({ params }: Props): Promise<Metadata> => 
   return { title: `${garment.number}, ${garment.name}` };
 };
 
-const GarmentPage = async ({ params }: Props) => {
+const GarmentPage = async ({ params, searchParams }: Props) => {
   const { code, number } = await params;
   const { member, view } = await requireProduction("read", code);
   const { garment, work } = find(view, number);
   const { staging } = view.prepared;
   const measurements = may(member.role, "measurements");
+  const { production } = staging;
+  const href = garmentHref(production.code, garment.number);
+  const [notes, photos, edits] = await Promise.all([
+    listNotes(member.company, production.code, garment.number),
+    listPhotos(member.company, production.code, garment.number),
+    may(member.role, "history") ? listEdits(member.company, production.code, { most: EDITS_LOOKED_AT }) : [],
+  ]);
+  const canNote = may(member.role, "note");
   return (
     <ProductionFrame member={member} view={view} room="/garments">
-      <GarmentHead garment={garment} work={work} view={view} />
+      <GarmentHead garment={garment} work={work} view={view}>
+        <a className="press second" href={`${productionHref(production.code)}/tickets?number=${encodeURIComponent(garment.number)}`}>
+          Print {wordsOf(production.words).trade.ticket}
+        </a>
+        {may(member.role, "wardrobe") && (
+          <a
+            className="press second"
+            href={`${productionHref(production.code)}/garments/change?number=${encodeURIComponent(garment.number)}`}
+          >
+            Change
+          </a>
+        )}
+      </GarmentHead>
+      <KeptNote member={member} production={production.code} kept={(await searchParams).kept} />
       <div className="cols uneven">
         <div>
           {work && work.layers.length > 0 && (
@@ -52,10 +88,21 @@ const GarmentPage = async ({ params }: Props) => {
           )}
           <Wearers garment={garment} staging={staging} measurements={measurements} />
           {work && work.fittings.length > 0 && <Fittings garment={garment} work={work} plan={view.plan} staging={staging} />}
-          {work && <GarmentNotes work={work} />}
+          <KeptNotes
+            said={work?.notes ?? []}
+            notes={notes}
+            production={production.code}
+            garment={garment.number}
+            zone={production.zone}
+            user={member.user.id}
+            canNote={canNote}
+          />
         </div>
         <div>
           {work && work.drivers.length > 0 && <Drivers work={work} production={staging.production} />}
+          {may(member.role, "money") && view.plan && (
+            <Cost cost={garmentCost(garment, work, staging, view.plan.purchase)} production={production} />
+          )}
           {work && !measurements && <p className="cap">What is counted from the body is shown to those who cut, make and fit.</p>}
         </div>
       </div>
@@ -73,6 +120,16 @@ const GarmentPage = async ({ params }: Props) => {
         <p className="part board">Nothing has to be made: it comes as it is.</p>
       )}
       {work && work.needs.length > 0 && <Needs work={work} staging={staging} />}
+      <Photographs
+        photos={photos}
+        href={href}
+        production={production.code}
+        garment={garment.number}
+        zone={production.zone}
+        canAdd={canNote}
+        mayDrop={(photo) => canNote && (photo.user === member.user.id || may(member.role, "wardrobe"))}
+      />
+      {may(member.role, "history") && <GarmentHistory edits={edits} garment={garment} zone={production.zone} />}
     </ProductionFrame>
   );
 };
