@@ -69,6 +69,15 @@ describe("net of twelve layers, 2 to 15 in deep in even steps, gathered to 31 in
     expect(yards(stripOf(work))).toBe(96);
   });
 
+  it("is 15 yd off the roll as published, to a twentieth, and between the published 10 and 15 yd with ten layers", () => {
+    expect(fact("net-yards-classical-tutu-2")).toContain("15 yards of net for the skirt alone");
+    expect(Math.abs(yards(rollOf(tutu(54))) / 15 - 1)).toBeLessThanOrEqual(0.05);
+    expect(fact("net-yards-classical-tutu")).toContain("about 10 yards");
+    const ten = yards(rollOf(tutu(54, { layers: "10" })));
+    expect(ten).toBeGreaterThan(10);
+    expect(ten).toBeLessThan(15);
+  });
+
   it("six 54 in lengths gathered to 31 in are a fullness of 10.45 (common practice, no source)", () => {
     expect((6 * 54) / 31).toBeCloseTo(10.45, 2);
     expect(widthsFor(10.45 * inches(31), inches(54))).toBe(6);
