@@ -3,6 +3,7 @@ import type { Bounds, Interval, Measures } from "#lib/levelling/problem";
 import type { StoredPlan } from "#lib/planning/storedPlan";
 import type { AuthorizedCompany } from "../authorized";
 import { database } from "../client";
+import type { Prisma } from "../generated/client";
 
 export interface LoadedPlan {
   readonly planId: string;
@@ -25,9 +26,16 @@ const WHOLE = {
 /**
  * The plan of a production: the one it works by, else the newest what-if; null when it was never levelled.
  */
-export async function loadCurrentPlan(company: AuthorizedCompany, productionCode: string): Promise<LoadedPlan | null> {
+export const loadCurrentPlan = (company: AuthorizedCompany, productionCode: string): Promise<LoadedPlan | null> =>
+  loadWhere({ companyId: company, production: { code: productionCode } });
+
+/** One of a production's plans; null when it has none such. */
+export const loadPlan = (company: AuthorizedCompany, productionId: string, planId: string): Promise<LoadedPlan | null> =>
+  loadWhere({ companyId: company, productionId, id: planId });
+
+async function loadWhere(where: Prisma.PlanWhereInput): Promise<LoadedPlan | null> {
   const row = await database().plan.findFirst({
-    where: { companyId: company, production: { code: productionCode } },
+    where,
     orderBy: [{ current: "desc" }, { createdAt: "desc" }, { id: "desc" }],
     include: WHOLE,
   });

@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import Link from "next/link";
 import { loadHandPins } from "#prisma/plans/handPins";
 import { latestRun } from "#prisma/plans/runs";
 import { ActionForm } from "../../../_components/ActionForm";
@@ -45,13 +46,23 @@ const Workroom = async ({ params, searchParams }: Props) => {
       <div className="top">
         <h1>Workroom</h1>
         <WorkroomSentence view={view} />
-        {canLevel && !words?.active && (
-          <div className="acts">
+        <div className="acts">
+          {canLevel && !words?.active && (
             <ActionForm action={levelAgain} press={plan ? "Level again" : "Level"} busy="Asking" look="press">
               <input type="hidden" name="production" value={production.code} />
             </ActionForm>
-          </div>
-        )}
+          )}
+          {plan && (
+            <Link className="press second" href={`${productionHref(production.code)}/workroom/remedies`}>
+              What would help
+            </Link>
+          )}
+          {plan && (
+            <Link className="press second" href={`${productionHref(production.code)}/workroom/changes`}>
+              Before and after
+            </Link>
+          )}
+        </div>
       </div>
       {words && run && run.state !== "finished" && (
         <RunProgress key={run.id} code={production.code} run={run.id} first={words} canStop={canLevel} />

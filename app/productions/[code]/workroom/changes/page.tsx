@@ -1,0 +1,121 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { showHours } from "#lib/units/hours";
+import { planMoves } from "#lib/whatif/planMoves";
+import type { ListedPlan } from "#prisma/plans/list";
+import { ActionForm } from "../../../../_components/ActionForm";
+import { MovedLines } from "../../../../_components/MovedLines";
+import { ProductionFrame } from "../../../../_components/ProductionFrame";
+import { productionHref } from "../../../../_data/address";
+import { movesSentence } from "../../../../_data/movesSentence";
+import { requireProduction } from "../../../../_data/requireProduction";
+import { showInstant } from "../../../../_data/showDates";
+import { may } from "../../../../_gate/may";
+import { workByPlan } from "./actions";
+import { ShiftTable } from "./ShiftTable";
+import { twoPlans } from "./twoPlans";
+
+type Props = {
+  readonly params: Promise<{ readonly code: string }>;
+  readonly searchParams: Promise<{ readonly with?: string | string[] }>;
+};
+
+export const metadata: Metadata = { title: "Before and after" };
+
+/** More lines than that nobody reads; the timeline shows them all. */
+const MOST_MOVES = 60;
+
+const Changes = async ({ params, searchParams }: Props) => {
+  const { member, view } = await requireProduction("read", (await params).code);
+  const { plan } = view;
+  const { production } = view.prepared.staging;
+  const here = `${productionHref(production.code)}/workroom/changes`;
+  const asked = [(await searchParams).with].flat()[0];
+  const { now, others, chosen, before } = await twoPlans(member.company, view, asked);
+  const moves = plan && before && planMoves(before, plan);
+  const named = ({ name, createdAt }: ListedPlan) => `${name}, ${showInstant(createdAt, production.zone)}`;
+  return (
+    <ProductionFrame member={member} view={view} room="/workroom">
+      <div className="top">
+        <h1>Before and after</h1>
+        <p className="say">
+          {now ? (
+            <>
+              The workroom works by <b>{named(now)}</b>.{" "}
+            </>
+          ) : (
+            "No plan is worked by yet. "
+          )}
+          {chosen ? `Beside it: ${named(chosen)}, read with the list of today.` : "There is no other plan to lay beside it."}
+        </p>
+        {chosen && may(member.role, "level") && (
+          <div className="acts">
+            <ActionForm action={workByPlan} press="Put the other back" busy="Putting back" look="press">
+              <input type="hidden" name="production" value={production.code} />
+              <input type="hidden" name="plan" value={chosen.planId} />
+            </ActionForm>
+            <Link className="press second" href={`${productionHref(production.code)}/workroom`}>
+              Keep this one
+            </Link>
+          </div>
+        )}
+      </div>
+      {moves && plan && (
+        <>
+          <p role="status">{movesSentence(moves, moves.moved.length)}</p>
+          <p>
+            Overtime: {showHours(moves.overtimeBefore)} before, {showHours(moves.overtimeAfter)} after.
+          </p>
+          {moves.later.length > 0 && (
+            <section className="part" aria-labelledby="later">
+              <header>
+                <h2 id="later">Garments done later ({moves.later.length})</h2>
+              </header>
+              <ShiftTable shifts={moves.later} staging={plan.staging} label="Garments done later" />
+            </section>
+          )}
+          {moves.sooner.length > 0 && (
+            <section className="part" aria-labelledby="sooner">
+              <header>
+                <h2 id="sooner">Garments done sooner ({moves.sooner.length})</h2>
+              </header>
+              <ShiftTable shifts={moves.sooner} staging={plan.staging} label="Garments done sooner" />
+            </section>
+          )}
+          {moves.moved.length > 0 && (
+            <section className="part" aria-labelledby="moved">
+              <header>
+                <h2 id="moved">Work that moved ({moves.moved.length})</h2>
+              </header>
+              <MovedLines moves={moves.moved.slice(0, MOST_MOVES)} staging={plan.staging} />
+              {moves.moved.length > MOST_MOVES && <p className="q">and {moves.moved.length - MOST_MOVES} more</p>}
+            </section>
+          )}
+        </>
+      )}
+      {others.length > 1 && (
+        <section className="part no-print" aria-labelledby="plans">
+          <header>
+            <h2 id="plans">Lay another beside it</h2>
+          </header>
+          <ul className="lines">
+            {others.map((one) => (
+              <li key={one.planId}>
+                {one.planId === chosen?.planId ? (
+                  <b>{named(one)}</b>
+                ) : (
+                  <Link href={`${here}?with=${one.planId}`} prefetch={false}>
+                    {named(one)}
+                  </Link>
+                )}
+                {one.publishedAt === null && <span className="q"> never worked by</span>}
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+    </ProductionFrame>
+  );
+};
+
+export default Changes;
