@@ -3,6 +3,7 @@ import type { Staging } from "#lib/staging/staging";
 import { showHours } from "#lib/units/hours";
 import { editEffect } from "#lib/whatif/editEffect";
 import { listed, plural } from "../_data/plural";
+import { goodsLines } from "./goodsLines";
 
 /** What follows from an edit, in sentences that may cross to the browser. */
 export interface EffectLines {
@@ -28,10 +29,11 @@ export const effectLines = (before: Staging, after: Staging, today: PlainDate): 
     ...difference("Work on garments", work, showHours),
     ...difference("Fittings", fittings, String),
     ...difference("Free hours of the workroom until the last milestone", free, showHours),
+    ...goodsLines(effect.goods, after.production),
   ];
   return {
     says: says.length > MOST_SAID ? [...says.slice(0, MOST_SAID), `And ${says.length - MOST_SAID} more.`] : says,
-    follows: follows.length > 0 ? follows : ["Garments, work, fittings and free hours stay as they are."],
+    follows: follows.length > 0 ? follows : ["Garments, work, fittings, free hours and goods stay as they are."],
   };
 };
 

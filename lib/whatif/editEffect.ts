@@ -10,6 +10,7 @@ import { compareStagings } from "#lib/staging/compare";
 import type { Staging } from "#lib/staging/staging";
 import type { Minutes } from "#lib/units/quantities";
 import { garmentPairs } from "./garmentPairs";
+import { type GoodsEffect, goodsEffect } from "./goodsEffect";
 
 interface Beside<Value> {
   readonly before: Value;
@@ -30,6 +31,7 @@ export interface EditEffect {
   readonly fittings: Beside<number>;
   /** Ordinary minutes of the makers at their pace, from today to the last milestone. */
   readonly free: Beside<Minutes>;
+  readonly goods: GoodsEffect;
 }
 
 /** Effect of going from one staging to another, as of a day. */
@@ -51,6 +53,7 @@ export const editEffect = (before: Staging, after: Staging, today: PlainDate): E
     work: { before: minutesOf(was.works), after: minutesOf(is.works) },
     fittings: { before: fittingsOf(was.works), after: fittingsOf(is.works) },
     free: { before: freeMinutes(before, today), after: freeMinutes(after, today) },
+    goods: goodsEffect(was, is),
   };
 };
 
