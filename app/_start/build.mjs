@@ -32,6 +32,7 @@ export async function bundle() {
       entryPoints: {
         worker: "app/_worker/main.ts",
         levelThread: "app/_worker/levelThread.ts",
+        cutThread: "app/_worker/cutThread.ts",
         prepareDatabase: "app/_start/prepareDatabase.ts",
       },
       outdir: bundles,

@@ -9,6 +9,7 @@ import { closeDatabase } from "#prisma/client";
 import { helpPlan } from "./helpPlan";
 import { asLevelJob, asRemedyJob } from "./levelJob";
 import { levelProduction } from "./levelProduction";
+import { asCutJob, proveCutting } from "./proveCutting";
 
 const connectionString = process.env.DATABASE_URL;
 if (!connectionString) {
@@ -29,6 +30,7 @@ const runner = await run({
   taskList: {
     level: (payload) => levelProduction(asLevelJob(payload), { signal: ending.signal, log }),
     remedies: (payload) => helpPlan(asRemedyJob(payload), { signal: ending.signal, log }),
+    cuts: (payload) => proveCutting(asCutJob(payload), { signal: ending.signal, log }),
   },
 });
 

@@ -36,17 +36,20 @@ describe("the money of an order", () => {
 
 describe("spending by category", () => {
   const received = { ...line, receipts: [came(200)] };
-  const rows = spendingOf([{ ...order, lines: [received] }], [{ material: "NET", cost: 4000 }], kindOf, new Map([["dye", 500]]));
+  const toBuy = { lines: [{ material: "NET", cost: 4000 }], carriage: 300, garments: 7000 };
+  const rows = spendingOf([{ ...order, lines: [received] }], toBuy, kindOf, new Map([["dye", 500]]));
 
   it("adds up to the forecast: received, committed, yet to buy", () => {
     expect(rows).toEqual([
       { category: "net", budget: null, received: 18_000, committed: 27_000, toBuy: 4000, forecast: 49_000 },
-      { category: "carriage", budget: null, received: 1500, committed: 0, toBuy: 0, forecast: 1500 },
+      { category: "garments", budget: null, received: 0, committed: 0, toBuy: 7000, forecast: 7000 },
+      { category: "carriage", budget: null, received: 1500, committed: 0, toBuy: 300, forecast: 1800 },
       { category: "dye", budget: 500, received: 0, committed: 0, toBuy: 0, forecast: 0 },
     ]);
   });
 
   it("leaves out what is not placed: the purchase list still has it", () => {
-    expect(spendingOf([{ ...order, state: "approved" }], [], kindOf, new Map())).toEqual([]);
+    const nothing = { lines: [], carriage: 0, garments: 0 };
+    expect(spendingOf([{ ...order, state: "approved" }], nothing, kindOf, new Map())).toEqual([]);
   });
 });

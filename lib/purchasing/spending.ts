@@ -28,8 +28,8 @@ export const costOf = (order: Order): MinorUnits => {
 
 /** Where the money of one category stands. `forecast` is what it will have come to at the end. */
 export interface Spending {
-  /** Kind of material, or carriage. */
-  readonly category: MaterialKind | "carriage";
+  /** Kind of material, carriage, or garments bought and hired whole. */
+  readonly category: MaterialKind | "carriage" | "garments";
   readonly budget: MinorUnits | null;
   readonly received: MinorUnits;
   /** Ordered and still to come. */
@@ -39,6 +39,13 @@ export interface Spending {
   readonly forecast: MinorUnits;
 }
 
+/** What the purchase list comes to: its lines, carriage, and garments bought or hired whole. */
+export interface YetToBuy {
+  readonly lines: readonly Pick<PurchaseLine, "material" | "cost">[];
+  readonly carriage: MinorUnits;
+  readonly garments: MinorUnits;
+}
+
 /**
  * Money by category: what came, what is ordered and still to come, what is yet to buy, and their sum. Orders that are not placed are part of
  * what is yet to buy, since the purchase list counts on nothing before it is ordered. Carriage of a placed order is committed until
@@ -46,7 +53,7 @@ export interface Spending {
  */
 export const spendingOf = (
   orders: readonly Order[],
-  toBuy: readonly Pick<PurchaseLine, "material" | "cost">[],
+  toBuy: YetToBuy,
   kindOf: (material: string) => MaterialKind,
   budgets: ReadonlyMap<string, MinorUnits>,
 ): readonly Spending[] => {
@@ -65,7 +72,9 @@ export const spendingOf = (
     const came = order.lines.some((line) => line.receipts.length > 0);
     if (order.freight > 0) cell("carriage")[came ? "received" : "committed"] += order.freight;
   }
-  for (const line of toBuy) cell(kindOf(line.material)).toBuy += line.cost;
+  for (const line of toBuy.lines) cell(kindOf(line.material)).toBuy += line.cost;
+  if (toBuy.carriage > 0) cell("carriage").toBuy += toBuy.carriage;
+  if (toBuy.garments > 0) cell("garments").toBuy += toBuy.garments;
   for (const category of budgets.keys()) cell(category as Spending["category"]);
   return [...cells]
     .map(([category, money]) => ({

@@ -6,9 +6,9 @@ import type { PurchaseLine } from "#lib/purchasing/purchase";
 import { showMoney } from "#lib/units/money";
 import { OpenedLine } from "../../../_components/OpenedLine";
 import { State } from "../../../_components/State";
+import type { Alternative } from "../../../_data/alternatives";
 import { plural } from "../../../_data/plural";
 import { showQuantity } from "../../../_data/quantity";
-import { choicesOf } from "./choicesOf";
 import { DraftPress } from "./DraftPress";
 import { orderHref } from "./orders/orderHref";
 import { Reasons } from "./Reasons";
@@ -27,6 +27,7 @@ export const Supplier = ({
   lines,
   plan,
   today,
+  alternatives,
   drafted,
   canOrder,
 }: {
@@ -34,13 +35,15 @@ export const Supplier = ({
   readonly lines: readonly PurchaseLine[];
   readonly plan: StagingPlan;
   readonly today: PlainDate;
+  readonly alternatives: ReadonlyMap<string, readonly Alternative[]>;
   /** Numbers of orders not placed yet, by material: they are not counted on. */
   readonly drafted: ReadonlyMap<string, string>;
   readonly canOrder: boolean;
 }) => {
   const { code, currency, words, lengths } = plan.staging.production;
   const money = (amount: number) => showMoney(amount, currency, words);
-  const total = lines.reduce((sum, line) => sum + line.cost, 0);
+  const carriage = plan.purchase.carriage.find((each) => each.supplier === supplier)?.cost ?? 0;
+  const total = lines.reduce((sum, line) => sum + line.cost, carriage);
   const form = `order ${supplier}`.replaceAll(/\W+/g, "-");
   return (
     <section className="part" aria-label={supplier}>
@@ -123,13 +126,21 @@ export const Supplier = ({
                   <Reasons line={line} plan={plan} />
                 </section>
                 <section>
-                  <WhyPacks line={line} plan={plan} choices={choicesOf(plan).get(line.material) ?? []} today={today} />
+                  <WhyPacks line={line} plan={plan} choices={alternatives.get(line.material) ?? []} today={today} />
                 </section>
               </div>
             </OpenedLine>
           );
         })}
         <tbody>
+          {carriage > 0 && (
+            <tr>
+              <td>Carriage</td>
+              <td colSpan={3} />
+              <td className="num b">{money(carriage)}</td>
+              <td colSpan={2} />
+            </tr>
+          )}
           <tr className="sum">
             <th scope="row">{plural(lines.length, "line")}</th>
             <td colSpan={3} />

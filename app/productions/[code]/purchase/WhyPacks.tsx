@@ -3,9 +3,10 @@ import { dayNumber } from "#lib/calendar/days";
 import type { PlainDate } from "#lib/calendar/plainDate";
 import { showDay } from "#lib/calendar/showDay";
 import type { StagingPlan } from "#lib/planning/stagingPlan";
-import { type Choice, readyFrom } from "#lib/purchasing/choice";
+import { readyFrom } from "#lib/purchasing/choice";
 import type { PurchaseLine } from "#lib/purchasing/purchase";
 import { showMoney } from "#lib/units/money";
+import type { Alternative } from "../../../_data/alternatives";
 import { plural } from "../../../_data/plural";
 import { showQuantity } from "../../../_data/quantity";
 import { buyingHref } from "./buyingPages";
@@ -13,7 +14,7 @@ import { buyingHref } from "./buyingPages";
 interface Props {
   readonly line: PurchaseLine;
   readonly plan: StagingPlan;
-  readonly choices: readonly Choice[];
+  readonly choices: readonly Alternative[];
   readonly today: PlainDate;
 }
 
@@ -63,6 +64,13 @@ export const WhyPacks = ({ line, plan, choices, today }: Props) => {
           ))}
         </tbody>
       </table>
+      {line.deliveries.length > 1 && (
+        <p className="small q">
+          In {line.deliveries.length} orders, since keeping all of it costs more than another order:{" "}
+          {line.deliveries.map(({ packs, orderBy }) => `${plural(packs, "pack")}${orderBy ? ` by ${showDay(orderBy)}` : ""}`).join(", ")}. A
+          draft takes the first.
+        </p>
+      )}
       <WhyDay line={line} choice={choices[0]} />
       <p className="small no-print">
         <Link href={`${buyingHref(code, "")}/instead?material=${encodeURIComponent(line.material)}`} prefetch={false}>
@@ -85,7 +93,7 @@ export const Ready = ({ day, neededBy }: { readonly day: PlainDate; readonly nee
   );
 };
 
-const WhyDay = ({ line, choice }: { readonly line: PurchaseLine; readonly choice: Choice | undefined }) => {
+const WhyDay = ({ line, choice }: { readonly line: PurchaseLine; readonly choice: Alternative | undefined }) => {
   if (line.orderBy === null || line.neededBy === null || !choice)
     return <p className="small q">No task that cuts it is in the plan yet.</p>;
   const { leadDays, inspectionDays } = choice.offer;

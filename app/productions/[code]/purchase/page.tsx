@@ -7,6 +7,7 @@ import { productionHref } from "../../../_data/address";
 import { plural } from "../../../_data/plural";
 import { requireProduction } from "../../../_data/requireProduction";
 import { may } from "../../../_gate/may";
+import { BoughtWhole } from "./BoughtWhole";
 import { BuyingFrame } from "./BuyingFrame";
 import { Covered } from "./Covered";
 import { SaveFiles } from "./SaveFiles";
@@ -65,10 +66,12 @@ const Purchase = async ({ params }: Props) => {
           lines={lines.filter((line) => line.supplier === supplier)}
           plan={plan}
           today={today}
+          alternatives={view.alternatives()}
           drafted={drafted}
           canOrder={may(member.role, "stock")}
         />
       ))}
+      <BoughtWhole plan={plan} garments={plan.purchase.garments} />
       <Covered plan={plan} covered={covered} />
       <Unoffered plan={plan} unoffered={unoffered} />
     </BuyingFrame>

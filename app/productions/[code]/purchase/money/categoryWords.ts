@@ -20,4 +20,5 @@ export const CATEGORY_WORDS: Readonly<Record<Spending["category"], string>> = {
   bought: "Bought pieces",
   dye: "Dye",
   carriage: "Carriage",
+  garments: "Garments bought and hired whole",
 };

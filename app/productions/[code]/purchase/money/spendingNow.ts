@@ -14,5 +14,11 @@ export const spendingNow = async (member: Member, view: ProductionView): Promise
   ]);
   const kinds = new Map(materials.map(({ code, kind }) => [code, kind]));
   const kindOf = (material: string): MaterialKind => kinds.get(material) ?? "bought";
-  return spendingOf(orders, view.plan?.purchase.lines ?? [], kindOf, budgets);
+  const { lines = [], carriage = [], garments = [] } = view.plan?.purchase ?? {};
+  const toBuy = {
+    lines,
+    carriage: carriage.reduce((sum, { cost }) => sum + cost, 0),
+    garments: garments.reduce((sum, { price }) => sum + price, 0),
+  };
+  return spendingOf(orders, toBuy, kindOf, budgets);
 };
