@@ -1,8 +1,7 @@
 "use client";
 
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
-import { type CastCell, cellKey, type Recast } from "#lib/casting/castCell";
-import { CastCells, type CastingBoard } from "#lib/casting/castingGrid";
+import { cellKey, type Recast } from "#lib/casting/castCell";
 import { pasteCells, pastedBlock } from "#lib/casting/pasteCells";
 import { recast } from "#lib/casting/recast";
 import { plural } from "../../../_data/plural";
@@ -11,9 +10,10 @@ import type { Typed } from "./CellEditor";
 import { doublingSentence, recastWords, typedNames } from "./cellWords";
 import { GridKeys } from "./GridKeys";
 import { type GridFacts, GridTable } from "./GridTable";
+import { clearedBlock, copiedBlock } from "./gridBlock";
 import { goneBy, type Hand } from "./gridKeys";
 import { type GridAsked, writeAsked } from "./gridLinks";
-import { cellOf, cellText, gridView } from "./gridView";
+import { cellOf, gridView } from "./gridView";
 import { KeepPanel } from "./KeepPanel";
 import { seenCells } from "./seenCells";
 
@@ -71,22 +71,8 @@ export const CastingGrid = (given: {
     window.history.replaceState(null, "", window.location.pathname + writeAsked(next));
     focus(at);
   };
-  /** Cleared once nobody is cast; cleared again the cast has no such place. */
   const clear = () => {
-    const cells = new CastCells(board);
-    const block = view.rows.flatMap((one, down) =>
-      view.columns.flatMap((each, across): readonly CastCell[] => {
-        const inBlock = down >= Math.min(at.row, from.row) && down <= Math.max(at.row, from.row);
-        const alongside = across + 1 >= Math.min(at.column, from.column) && across + 1 <= Math.max(at.column, from.column);
-        const found = inBlock && alongside ? cellOf(one, each) : null;
-        return found ? [found] : [];
-      }),
-    );
-    const emptied = block.flatMap((one): readonly Recast[] => {
-      const { performers } = cells.at(one);
-      if (performers === null || (performers.length === 0 && one.standing === "cover")) return [];
-      return [{ ...one, performers: performers.length === 0 ? null : [] }];
-    });
+    const emptied = clearedBlock(view, at, from);
     step(emptied, emptied.length === 1 ? recastWords(board, emptied[0]!) : `${plural(emptied.length, "cell")} cleared.`);
   };
   const onEnd = (typed: Typed) => {
@@ -98,6 +84,13 @@ export const CastingGrid = (given: {
     if (!same) step([change], recastWords(board, change));
     const to = typed.go === "down" ? "ArrowDown" : typed.go === "right" ? "ArrowRight" : null;
     go((to && goneBy(to, false, at, view.rows.length, columns)) ?? at);
+  };
+  /** The hand goes where the focus does, however it came there. */
+  const onFocus = (event: React.FocusEvent) => {
+    const [row, column] = (event.target as HTMLElement).dataset.at?.split(",").map(Number) ?? [];
+    if (row === undefined || column === undefined || (row === at.row && column === at.column)) return;
+    setAt({ row, column });
+    setFrom({ row, column });
   };
   const onKeyDown = (event: React.KeyboardEvent) => {
     if (typing !== null) return;
@@ -136,14 +129,8 @@ export const CastingGrid = (given: {
   const onCopy = (event: React.ClipboardEvent) => {
     if (typing !== null) return;
     event.preventDefault();
-    const within = (one: number, a: number, b: number) => Math.min(a, b) <= one && one <= Math.max(a, b);
-    const lines = view.rows.filter((_, down) => within(down, at.row, from.row));
-    const across = view.columns.filter((_, index) => within(index + 1, at.column, from.column));
-    event.clipboardData.setData(
-      "text/plain",
-      lines.map((line) => across.map((each) => cellText(board, view, line, each)).join("\t")).join("\n"),
-    );
-    setSaid(`${plural(lines.length * across.length, "cell")} copied.`);
+    event.clipboardData.setData("text/plain", copiedBlock(board, view, at, from));
+    setSaid("Copied.");
   };
   const onPress = (event: React.MouseEvent) => {
     const found = (event.target as HTMLElement).closest<HTMLElement>("[data-at]")?.dataset.at?.split(",").map(Number);
@@ -165,6 +152,7 @@ export const CastingGrid = (given: {
           ref={frame}
           className={styles.frame}
           aria-label="Who dances what"
+          onFocus={onFocus}
           onKeyDown={onKeyDown}
           onPaste={onPaste}
           onCopy={onCopy}

@@ -57,9 +57,7 @@ export const ChangeTable = ({ changes, staging }: { readonly changes: readonly G
                   </>
                 )}
               </td>
-              <td className="q">
-                {change.from.scene === change.to.scene ? "within the scene: on stage, or underdressed" : WHERE[change.where]}
-              </td>
+              <td className="q">{whereWords(change)}</td>
             </tr>
           ))}
         </tbody>
@@ -67,6 +65,11 @@ export const ChangeTable = ({ changes, staging }: { readonly changes: readonly G
     )}
   </section>
 );
+
+const whereWords = ({ from, to, minutes, where }: GroupedChange): string => {
+  if (from.scene === to.scene) return "within the scene: on stage, or underdressed";
+  return minutes === 0 ? `straight on: ${WHERE[where]}` : WHERE[where];
+};
 
 const costume = ({ costumes }: Staging, code: string) => costumes.find((one) => one.code === code)?.name ?? code;
 const scene = ({ scenes }: Staging, code: string) => scenes.find((one) => one.code === code)?.name ?? code;

@@ -52,10 +52,12 @@ export const TryForm = ({
     asking.current?.abort();
     const controller = new AbortController();
     asking.current = controller;
-    const answer = await fetch(`${address}/figures?${query()}`, { signal: controller.signal }).catch(() => null);
+    const answer = await fetch(`${address}/figures?${query()}`, { signal: controller.signal })
+      .then((got) => (got.ok ? (got.json() as Promise<FiguresView | null>) : undefined))
+      .catch(() => undefined);
     if (controller.signal.aborted) return;
-    if (answer?.ok) setFigures((await answer.json()) as FiguresView | null);
-    setStale(!answer?.ok);
+    if (answer !== undefined) setFigures(answer);
+    setStale(answer === undefined);
   };
   const onChange = (event: React.FormEvent) => {
     // Another construction has other parameters: the page is asked for again, as without scripts.
