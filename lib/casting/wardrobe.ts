@@ -1,5 +1,5 @@
 import type { PlainDate } from "#lib/calendar/plainDate";
-import type { MinorUnits } from "#lib/units/quantities";
+import type { MinorUnits, PerMille } from "#lib/units/quantities";
 
 export const SOURCES = ["build", "pull", "alter", "hire", "buy"] as const;
 export type Source = (typeof SOURCES)[number];
@@ -16,6 +16,8 @@ export interface GarmentSet {
   readonly code: string;
   readonly name: string;
   readonly oneDyeLot: boolean;
+  /** Net and cloth bought beyond the need in the same dye lot, and kept for repair. */
+  readonly repair: PerMille;
   /** The first garment is a prototype that the designer approves. */
   readonly prototype: boolean;
   /** The rest may go on past this operation only after approval; null: they may not be begun. */

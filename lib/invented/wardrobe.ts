@@ -86,7 +86,7 @@ const addPiece = (all: Open, { construction, source }: Kind, role: Role, costume
   const name = `${role.name}: ${construction.name.uk}`;
   const set: GarmentSet | null =
     role.places > 1 && source === "build"
-      ? { code, name, oneDyeLot: true, prototype: chance.next() < 0.3, freeUntil: null, approvalDays: 1, approvedOn: null }
+      ? { code, name, oneDyeLot: true, repair: 0, prototype: chance.next() < 0.3, freeUntil: null, approvalDays: 1, approvedOn: null }
       : null;
   if (set) all.sets.push(set);
   const stock = source === "alter" ? code : null;

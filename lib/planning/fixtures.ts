@@ -37,6 +37,7 @@ export const set = (code: string, changes: Partial<GarmentSet> = {}): GarmentSet
   code,
   name: code,
   oneDyeLot: false,
+  repair: 0,
   prototype: false,
   freeUntil: null,
   approvalDays: 1,

@@ -20,7 +20,7 @@ const staging = (starts: PlainDate, date: PlainDate): Staging => ({
   },
   milestones: [{ code: "opening", kind: "opening", name: "Opening", date, at: 0 }],
   measurements: [{ of: { sizeGroup: "M" }, taken: date, body: "cold", values: {} }],
-  sets: [{ code: "s", name: "S", oneDyeLot: false, prototype: true, freeUntil: null, approvalDays: 1, approvedOn: date }],
+  sets: [{ code: "s", name: "S", oneDyeLot: false, repair: 0, prototype: true, freeUntil: null, approvalDays: 1, approvedOn: date }],
   makers: [
     {
       ...{ code: "m", name: "M", trade: "cutter", employment: "staff", skills: {}, hours: [], overtime: [], productive: 1000 },

@@ -38,6 +38,7 @@ export async function loadWardrobe(tx: Transaction, companyId: string, productio
       code: set.code,
       name: set.name,
       oneDyeLot: set.oneDyeLot,
+      repair: set.repair,
       prototype: set.prototype,
       freeUntil: set.freeUntil,
       approvalDays: set.approvalDays,

@@ -1,6 +1,6 @@
 import * as z from "zod";
 import { emptyMeans, orNull } from "../cells/cell";
-import { wholeNumber } from "../cells/numbers";
+import { share, wholeNumber } from "../cells/numbers";
 import { day } from "../cells/times";
 import { codeText, someText, yesNo } from "../cells/words";
 import { column } from "../column";
@@ -15,6 +15,12 @@ export const sets = stagingFile({
       code: column(codeText(), { meaning: "Short name, used by pieces", example: "snow-skirts" }),
       name: column(someText(), { meaning: "Name on screens and lists", example: "Snow skirts" }),
       oneDyeLot: column(emptyMeans(yesNo(), true), { meaning: "Cut from one dye lot", unit: "yes or no", example: "yes", empty: "yes" }),
+      repair: column(emptyMeans(share(1000), 0), {
+        meaning: "Net and cloth bought beyond the need in the same dye lot, and kept for repair",
+        unit: "per cent",
+        example: "25%",
+        empty: "0%",
+      }),
       prototype: column(emptyMeans(yesNo(), false), {
         meaning: "The first is a prototype that the designer approves",
         unit: "yes or no",

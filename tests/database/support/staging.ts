@@ -49,8 +49,8 @@ export const sampleStaging: Staging = {
     { code: "moth", name: "Moth", role: "moth" },
   ],
   sets: [
-    { code: "reeds", name: "Reeds", oneDyeLot: true, prototype: true, freeUntil: "cut", approvalDays: 2, approvedOn: day("2027-02-02") },
-    { code: "wings", name: "Wings", oneDyeLot: false, prototype: false, freeUntil: null, approvalDays: 0, approvedOn: null },
+    { code: "reeds", name: "Reeds", oneDyeLot: true, repair: 250, prototype: true, freeUntil: "cut", approvalDays: 2, approvedOn: day("2027-02-02") },
+    { code: "wings", name: "Wings", oneDyeLot: false, repair: 0, prototype: false, freeUntil: null, approvalDays: 0, approvedOn: null },
   ],
   pieces: [
     {
