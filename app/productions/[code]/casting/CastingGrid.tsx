@@ -2,6 +2,7 @@
 
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { cellKey, type Recast } from "#lib/casting/castCell";
+import type { CastingBoard } from "#lib/casting/castingGrid";
 import { pasteCells, pastedBlock } from "#lib/casting/pasteCells";
 import { recast } from "#lib/casting/recast";
 import { plural } from "../../../_data/plural";
