@@ -41,4 +41,15 @@ describe("one dye lot for a set", () => {
     expect(others).toEqual([]);
     expect(line).toMatchObject({ packs: 1, oneLotSet: "HERONS, REEDS", warnings: [] });
   });
+
+  it("is bought with what the set keeps for repair, in one order and so one dye lot", () => {
+    const staging = { materials: [{ ...net, spare: 100 }], offers: [offerOf(net, yards(50), 9600)], lots: [], production };
+    const sets = [{ code: "HERONS", repair: 250 }] as never;
+    const line = purchaseList({ ...staging, sets }, worksOf(herons), () => null).purchase.lines[0]!;
+    // A tenth of 30 yd for waste, a quarter for repair.
+    expect(line).toMatchObject({ spare: yards(10.5), repair: yards(7.5), toBuy: yards(40.5), packs: 1 });
+    expect(line.arithmetic).toBe(
+      "3 × 10 = 30 yd + 3 for 10% waste and spare + 7.5 kept of HERONS for repair = 40.5 yd to buy; 1 × 50 yd at £96.00 = £96.00",
+    );
+  });
 });

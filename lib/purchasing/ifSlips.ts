@@ -2,9 +2,8 @@ import { ascending } from "d3-array";
 import type { GarmentWork, Need } from "#lib/breakdown/work";
 import { addDays, dayNumber } from "#lib/calendar/days";
 import type { PlainDate } from "#lib/calendar/plainDate";
-import type { Staging } from "#lib/staging/staging";
 import { readyFrom } from "./choice";
-import { supplyOf } from "./supply";
+import { type GoodsOf, supplyOf } from "./supply";
 
 /** A garment whose goods come after the day they are cut in the plan. */
 export interface HeldUp {
@@ -41,11 +40,7 @@ interface SlipPlan {
 }
 
 /** What becomes late if deliveries slip: one answer for each order and each lot on order that anything is cut from. By material. */
-export const ifSlips = (
-  staging: Pick<Staging, "materials" | "offers" | "lots" | "production">,
-  works: readonly GarmentWork[],
-  plan: SlipPlan,
-): readonly Slip[] =>
+export const ifSlips = (staging: GoodsOf, works: readonly GarmentWork[], plan: SlipPlan): readonly Slip[] =>
   supplyOf(staging, works).supplies.flatMap(({ material, supplied, choices, offers }) => {
     const inspection = Math.max(0, ...offers.map((offer) => offer.inspectionDays));
     const toBuy = supplied.flatMap((one) => one.toBuy.map(({ need }) => need));

@@ -1,6 +1,7 @@
 import type { GarmentWork, Need } from "#lib/breakdown/work";
 import { addDays, dayNumber, plainDate } from "#lib/calendar/days";
 import type { PlainDate } from "#lib/calendar/plainDate";
+import type { GarmentSet } from "#lib/casting/wardrobe";
 import type { Lot, Material, Offer, Quantity } from "#lib/materials/material";
 import { demandsOf } from "./demand";
 import { grossToNet } from "./lotSizing/grossToNet";
@@ -32,12 +33,17 @@ const mondayOf = (day: PlainDate): number => Math.floor((dayNumber(day) + 3) / 7
  */
 export const inWeeks = (
   material: Material,
-  goods: { readonly lots: readonly Lot[]; readonly offers: readonly Offer[]; readonly lines: readonly PurchaseLine[] },
+  goods: {
+    readonly lots: readonly Lot[];
+    readonly offers: readonly Offer[];
+    readonly lines: readonly PurchaseLine[];
+    readonly sets?: readonly GarmentSet[];
+  },
   works: readonly GarmentWork[],
   cutOn: (need: Need) => PlainDate | null,
   today: PlainDate,
 ): readonly MaterialWeek[] => {
-  const shares = demandsOf([material], works).demands.flatMap((demand) => demand.shares);
+  const shares = demandsOf([material], works, goods.sets).demands.flatMap((demand) => demand.shares);
   const lots = goods.lots.filter((lot) => lot.material === material.code);
   const lines = goods.lines.filter((line) => line.material === material.code);
   const inspection = Math.max(0, ...goods.offers.filter((offer) => offer.material === material.code).map((offer) => offer.inspectionDays));

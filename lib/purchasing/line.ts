@@ -58,6 +58,7 @@ export const lineOf = (
     fromShelf: shelfOf(supplied.flatMap(({ promised }) => promised)),
     shrinkage: sum(demands.map((demand) => demand.shrinkage)),
     spare: sum(demands.map((demand) => demand.spare)),
+    repair: sum(demands.map((demand) => demand.repair)),
     toBuy: toBuyOf(supplied),
     packs: sum(deliveries.map(({ packs }) => packs)),
     pack: offer.pack,

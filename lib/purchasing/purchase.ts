@@ -38,8 +38,10 @@ export interface PurchaseLine {
   readonly fromShelf: readonly { readonly lot: string; readonly quantity: Quantity }[];
   /** Added so that the need is left after washing. */
   readonly shrinkage: Quantity;
-  /** Waste and spare added, by the material's own share. */
+  /** Waste and spare added, by the material's own share and those of sets for repair. */
   readonly spare: Quantity;
+  /** The part of the spare that sets keep for repair. */
+  readonly repair: Quantity;
   /** Gross, shrinkage and spare, less what the shelf gives. */
   readonly toBuy: Quantity;
   readonly packs: number;

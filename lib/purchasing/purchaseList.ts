@@ -4,13 +4,12 @@ import type { PlainDate } from "#lib/calendar/plainDate";
 import type { Garment } from "#lib/casting/wardrobe";
 import type { CuttingPlan } from "#lib/cutting/cuttingPlan";
 import type { FoundCuts } from "#lib/cutting/question";
-import type { Staging } from "#lib/staging/staging";
 import { whyNobody } from "./choice";
 import { lineOf, reasonOf, shelfOf, toBuyOf } from "./line";
 import type { Supplied } from "./promise";
 import type { BoughtGarment, CoveredNeed, LineReason, PurchaseLine, PurchaseList } from "./purchase";
 import { type Carriage, carriageFor } from "./suppliers";
-import { type MaterialSupply, supplyOf } from "./supply";
+import { type GoodsOf, type MaterialSupply, supplyOf } from "./supply";
 
 interface PurchaseOptions {
   readonly garments?: readonly Garment[];
@@ -23,7 +22,7 @@ interface PurchaseOptions {
  * what searches for better cutting have come to; of `garments`, those bought or hired whole count with their price.
  */
 export const purchaseList = (
-  staging: Pick<Staging, "materials" | "offers" | "lots" | "production">,
+  staging: GoodsOf,
   works: readonly GarmentWork[],
   neededBy: (need: Need) => PlainDate | null,
   { garments = [], found }: PurchaseOptions = {},

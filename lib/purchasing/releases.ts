@@ -3,9 +3,8 @@ import { addDays } from "#lib/calendar/days";
 import type { PlainDate } from "#lib/calendar/plainDate";
 import { showDay } from "#lib/calendar/showDay";
 import type { Lot, Offer } from "#lib/materials/material";
-import type { Staging } from "#lib/staging/staging";
 import { readyFrom, whyNobody } from "./choice";
-import { type MaterialSupply, supplyOf } from "./supply";
+import { type GoodsOf, type MaterialSupply, supplyOf } from "./supply";
 
 /** When a need may first be cut, and why then. */
 export interface ClothReady {
@@ -22,11 +21,7 @@ export interface ClothReady {
  * For each need of the works, the first day it may be cut: today from the shelf; for a lot on order its arrival and inspection; else as the
  * purchase list buys it, ordered today. Counted things from several places wait for the last of them.
  */
-export const clothReady = (
-  staging: Pick<Staging, "materials" | "offers" | "lots" | "production">,
-  works: readonly GarmentWork[],
-  today: PlainDate,
-): ReadonlyMap<Need, ClothReady> => {
+export const clothReady = (staging: GoodsOf, works: readonly GarmentWork[], today: PlainDate): ReadonlyMap<Need, ClothReady> => {
   const { supplies, unlisted } = supplyOf(staging, works);
   const ready = new Map<Need, ClothReady>();
   const keepLatest = (need: Need, one: ClothReady) => {

@@ -22,16 +22,19 @@ export interface MaterialSupply {
   readonly fromLots: () => readonly CuttingPlan[];
 }
 
+/** What of a staging cloth and buying depend on; sets only for what they keep for repair. */
+export type GoodsOf = Pick<Staging, "materials" | "offers" | "lots" | "production"> & Partial<Pick<Staging, "sets">>;
+
 /**
  * Where everything comes from, before any date is known: both the purchase list and the first days of cutting follow from this one answer,
  * so that they cannot disagree.
  */
 export const supplyOf = (
-  staging: Pick<Staging, "materials" | "offers" | "lots" | "production">,
+  staging: GoodsOf,
   works: readonly GarmentWork[],
   found?: FoundCuts,
 ): { readonly supplies: readonly MaterialSupply[]; readonly unlisted: ReadonlyMap<string, readonly Need[]> } => {
-  const { demands, unlisted } = demandsOf(staging.materials, works);
+  const { demands, unlisted } = demandsOf(staging.materials, works, staging.sets);
   const supplies = [...group(demands, (demand) => demand.material)].map(([material, alike]) => {
     const offers = staging.offers.filter((offer) => offer.material === material.code);
     const shelf = shelfOf(staging.lots.filter((lot) => lot.material === material.code));

@@ -27,7 +27,8 @@ export const lineArithmetic = (line: Reckoned, material: Material, choice: Choic
   );
   const added = [
     { shown: parts(line.shrinkage), sign: 1, why: `for ${showPerMille(material.shrinkage)} lost in washing` },
-    { shown: parts(line.spare), sign: 1, why: `for ${showPerMille(material.spare)} waste and spare` },
+    { shown: parts(line.spare - line.repair), sign: 1, why: `for ${showPerMille(material.spare)} waste and spare` },
+    { shown: parts(line.repair), sign: 1, why: `kept of ${line.oneLotSet ?? "it"} for repair` },
     ...line.fromShelf.map(({ lot, quantity }) => ({ shown: parts(quantity), sign: -1, why: `from lot ${lot}` })),
   ].filter(({ shown }) => shown > 0);
   const left = added.reduce((rest, { shown, sign }) => rest - sign * shown, parts(line.toBuy) - parts(line.gross));
