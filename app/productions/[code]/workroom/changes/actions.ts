@@ -18,6 +18,6 @@ export const workByPlan = memberAction({
     if (!kept) return refused("There is no such plan any more.");
     const published = await publishPlan(member.company, member.user.id, plan);
     if (!published.ok) return refused("Another production of the workroom has some of that time by now. Level again instead.");
-    return done("The workroom works by it from now on.", `${productionHref(production)}/workroom/changes`);
+    return done("The production works by it from now on.", `${productionHref(production)}/workroom/changes`);
   },
 });

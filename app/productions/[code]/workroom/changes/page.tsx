@@ -1,13 +1,13 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { showHours } from "#lib/units/hours";
-import { planMoves } from "#lib/whatif/planMoves";
+import { type PlanMoves, planMoves } from "#lib/whatif/planMoves";
 import type { ListedPlan } from "#prisma/plans/list";
 import { ActionForm } from "../../../../_components/ActionForm";
 import { MovedLines } from "../../../../_components/MovedLines";
 import { ProductionFrame } from "../../../../_components/ProductionFrame";
 import { productionHref } from "../../../../_data/address";
-import { movesSentence } from "../../../../_data/movesSentence";
+import { plural } from "../../../../_data/plural";
 import { requireProduction } from "../../../../_data/requireProduction";
 import { showInstant } from "../../../../_data/showDates";
 import { may } from "../../../../_gate/may";
@@ -25,6 +25,21 @@ export const metadata: Metadata = { title: "Before and after" };
 /** More lines than that nobody reads; the timeline shows them all. */
 const MOST_MOVES = 60;
 
+/** Moved, later, sooner, across their dates, hours over. */
+const summary = ({ moved, stayed, sooner, later, overtimeBefore, overtimeAfter }: PlanMoves): string => {
+  const shifts = [...sooner, ...later];
+  const spoiled = shifts.filter(({ minutesLateBefore, minutesLateAfter }) => minutesLateBefore === 0 && minutesLateAfter > 0).length;
+  const mended = shifts.filter(({ minutesLateBefore, minutesLateAfter }) => minutesLateBefore > 0 && minutesLateAfter === 0).length;
+  return [
+    `${plural(moved.length, "piece")} of work moved, ${stayed} stayed.`,
+    `${plural(later.length, "garment")} done later, ${sooner.length} sooner;`,
+    `${spoiled === 0 ? "none" : spoiled} late now that ${spoiled === 1 ? "was" : "were"} in time, ${mended === 0 ? "none" : mended} in time now that ${mended === 1 ? "was" : "were"} late.`,
+    overtimeBefore === overtimeAfter
+      ? `Overtime as before: ${overtimeAfter === 0 ? "none" : showHours(overtimeAfter)}.`
+      : `Overtime: ${showHours(overtimeBefore)} before, ${showHours(overtimeAfter)} after.`,
+  ].join(" ");
+};
+
 const Changes = async ({ params, searchParams }: Props) => {
   const { member, view } = await requireProduction("read", (await params).code);
   const { plan } = view;
@@ -41,7 +56,7 @@ const Changes = async ({ params, searchParams }: Props) => {
         <p className="say">
           {now ? (
             <>
-              The workroom works by <b>{named(now)}</b>.{" "}
+              The production works by <b>{named(now)}</b>.{" "}
             </>
           ) : (
             "No plan is worked by yet. "
@@ -62,10 +77,7 @@ const Changes = async ({ params, searchParams }: Props) => {
       </div>
       {moves && plan && (
         <>
-          <p role="status">{movesSentence(moves, moves.moved.length)}</p>
-          <p>
-            Overtime: {showHours(moves.overtimeBefore)} before, {showHours(moves.overtimeAfter)} after.
-          </p>
+          <p role="status">{summary(moves)}</p>
           {moves.later.length > 0 && (
             <section className="part" aria-labelledby="later">
               <header>
