@@ -10,6 +10,8 @@ import styles from "./Picture.module.css";
 import { skillCloth } from "./skillCloth";
 
 const SIZE = { width: 1392, full: 150, barGap: 4, groupGap: 22, leastGroup: 96 };
+/** Makers are headed by their first names, so that a whole workroom hangs from one rail. */
+const MAKERS = { ...SIZE, barGap: 1, groupGap: 12, leastGroup: 60 };
 const RAIL = 70;
 
 /** Hours needed against hours free, by skill or maker and week: width is hours free, length hours needed, and what hangs below the chalk line is over. */
@@ -21,10 +23,10 @@ export const HemPicture = ({
   readonly by?: LoadCell["by"];
 }) => {
   const cells = plan.load.filter((cell) => cell.by === by).map(({ code, week, planned, free }) => ({ code, week, needed: planned, free }));
-  const picture = hem(cells, SIZE);
+  const picture = hem(cells, by === "skill" ? SIZE : MAKERS);
   if (picture.groups.length === 0) return null;
   const names = words(plan.staging.production.words).skills;
-  const nameOf = (group: HemGroup) => (by === "skill" ? names[group.code as Skill] : nameOfMaker(plan.staging, group.code));
+  const nameOf = (group: HemGroup) => (by === "skill" ? names[group.code as Skill] : firstName(nameOfMaker(plan.staging, group.code)));
   const skillOf = (group: HemGroup) => (by === "skill" ? (group.code as Skill) : mostWorked(plan, group.code));
   const said = picture.groups.map(
     (group) => `${nameOf(group)} ${needOf(group)}${group.over > 0 ? `, ${wholeHours(group.over)} over` : ""}`,
@@ -66,6 +68,8 @@ export const HemPicture = ({
     </svg>
   );
 };
+
+const firstName = (name: string): string => name.split(" ")[0]!;
 
 /** The skill a maker works most in: her bars are of its cloth. */
 const mostWorked = ({ tasks, staging }: Pick<StagingPlan, "tasks" | "staging">, maker: string): Skill => {

@@ -1,5 +1,6 @@
+import { group } from "d3-array";
 import { showWall } from "#lib/calendar/showDay";
-import type { LevellingAnswer } from "#lib/levelling/problem";
+import type { LevellingAnswer, Unplaced } from "#lib/levelling/problem";
 import type { PurchaseList } from "#lib/purchasing/purchase";
 import { toWall } from "./axis";
 import { lateText } from "./lateText";
@@ -42,24 +43,44 @@ const lateOthers = ({ staging, problem, nodes, axis }: Prepared, { plan }: Level
     return [{ kind: "late", about: garment ?? what.task, text, mend: "Give it more priority, or drop it." }];
   });
 
+const NEW = "not in the kept plan";
+
 const MEND = {
-  "no one has the skill": "Give a maker the skill in makers.csv, or send the work out.",
+  "no one has the skill": "Give a maker the skill, or send the work out.",
   "no time left in the calendars": "Find more hours, or cut work.",
-  "performer never free": "Add time for fittings to calls.csv.",
-  "no room": "Add a fitting room to machines.csv.",
+  "performer never free": "Find time for fittings among the performer's calls.",
+  "no room": "Add a fitting room to the machines.",
   "waits for an unplaced one": "Mend what it waits for.",
-  "machine missing": "Add the machine to machines.csv.",
-  "not in the kept plan": "Level again: the production has changed since.",
+  "machine missing": "Add the machine to those of the workroom.",
+  [NEW]: "Level again: the production has changed since.",
 } as const;
 
+/** One note for each; what came in since the plan was kept is told once for each garment, since levelling again mends it all. */
 const unplaced = (prepared: Prepared, { plan }: LevellingAnswer): PlanNote[] => {
   const names = namesOf(prepared);
-  return plan.unplaced.map(({ node, reason, detail }) => ({
-    kind: "unplaced",
-    about: names.node(node),
-    text: `Not placed: ${reason}${detail === "" ? "" : ` (${detail})`}.`,
-    mend: MEND[reason],
-  }));
+  const isNew = ({ reason }: Unplaced) => reason === NEW;
+  const about = ({ node }: Unplaced): string => {
+    const what = prepared.nodes[node]!;
+    if ("garments" in what) return what.garments.join(", ");
+    return "garment" in what && what.garment !== null ? what.garment : names.node(node);
+  };
+  const since = group(plan.unplaced.filter(isNew), about);
+  return [
+    ...plan.unplaced
+      .filter((one) => !isNew(one))
+      .map(({ node, reason, detail }) => ({
+        kind: "unplaced" as const,
+        about: names.node(node),
+        text: `Not placed: ${reason}${detail === "" ? "" : ` (${detail})`}.`,
+        mend: MEND[reason],
+      })),
+    ...[...since].map(([garment, nodes]) => ({
+      kind: "unplaced" as const,
+      about: garment,
+      text: `${nodes.length === 1 ? "One piece of its work is" : `${nodes.length} pieces of its work are`} not in the kept plan.`,
+      mend: MEND[NEW],
+    })),
+  ];
 };
 
 const orders = ({ lines }: PurchaseList, today: string): PlanNote[] =>
