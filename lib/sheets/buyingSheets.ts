@@ -66,9 +66,9 @@ export const cuttingSheet = ({ cutting, staging }: StagingPlan): Sheet => {
   return {
     name: "cutting",
     title: "Cutting plans",
-    headings: ["material", "set", "lot", "stock_length", "times", "pieces", "offcut", "stocks", "fewest_possible"],
+    headings: ["material", "set", "lot", "stock_length", "times", "pieces", "offcut", "rests_kept", "stocks", "fewest_possible", "proved"],
     rows: cutting.flatMap((plan) =>
-      plan.patterns.map(({ times, pieces, offcut }) => [
+      plan.patterns.map(({ times, pieces, offcut, offcuts }) => [
         plan.material,
         plan.set ?? "",
         plan.lot ?? "",
@@ -81,8 +81,14 @@ export const cuttingSheet = ({ cutting, staging }: StagingPlan): Sheet => {
           ),
         ),
         shown(offcut),
+        listCell(
+          offcuts
+            .filter(({ kept }) => kept)
+            .map(({ length, breadth }) => (breadth === null ? shown(length) : `${shown(length)} x ${shown(breadth)}`)),
+        ),
         String(plan.count),
         String(plan.bound),
+        plan.proved ? "yes" : "no",
       ]),
     ),
   };
