@@ -59,7 +59,7 @@ export class Island {
     this.chance = new Chance(options.seed + 7919 * number);
     this.aims = aimsOf(problem, options.order);
     this.isWorkroom = problem.makers.some(({ calendar }) => calendar.length > 1);
-    this.wholePlans = Math.max(1, Math.min(12, Math.round(NODES_A_ROUND / ISLANDS / Math.max(1, count))));
+    this.wholePlans = Math.max(1, Math.min(24, Math.round(NODES_A_ROUND / ISLANDS / Math.max(1, count))));
     this.urging = this.isWorkroom && problem.current === null ? new Urging(compiled, this.maker.outlook, false) : null;
     if (first !== null) this.best = restoredCandidate(compiled, first, PLAIN.name);
     else this.best = problem.current === null ? this.maker.byRule(PLAIN) : this.maker.keeping(problem.current);

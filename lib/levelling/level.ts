@@ -1,6 +1,7 @@
 import { boundsOf } from "./bounds";
 import { canonical } from "./canonical";
 import { type Compiled, compile } from "./compiled";
+import { levelCrewed } from "./crewed/levelCrewed";
 import { explain } from "./explain";
 import { measuresOf } from "./measures";
 import type { LevellingAnswer, LevellingProblem, LevelOptions } from "./problem";
@@ -13,7 +14,7 @@ import { raised, type Special } from "./special";
 export function level(problem: LevellingProblem, options: LevelOptions): LevellingAnswer {
   const { problem: sorted, toGiven, chainsToGiven } = canonical(problem);
   const compiled = compile(sorted);
-  const special = levelProject(sorted, options) ?? levelSequence(sorted, options);
+  const special = levelProject(sorted, options) ?? levelSequence(sorted, options) ?? levelCrewed(sorted, options);
   const { plan: found, rounds, schedules, rule } = special ?? general(compiled, options);
   const plan = toGiven(found);
   const bounds = boundsOf(sorted, compiled);
