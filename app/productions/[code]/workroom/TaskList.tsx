@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { showWall } from "#lib/calendar/showDay";
 import type { PlannedTask, StagingPlan } from "#lib/planning/stagingPlan";
 import { showHours } from "#lib/units/hours";
@@ -8,7 +9,14 @@ import { garmentHref } from "../../../_data/address";
 const byStart = (a: PlannedTask, b: PlannedTask): number => (a.start ?? 0) - (b.start ?? 0) || a.key.localeCompare(b.key);
 
 /** The timeline as tables: each maker's tasks in order of time. */
-export const TaskList = ({ plan }: { readonly plan: StagingPlan }) =>
+export const TaskList = ({
+  plan,
+  moveHref,
+}: {
+  readonly plan: StagingPlan;
+  /** Page that shows what follows from moving work; absent: nobody here may move any. */
+  readonly moveHref?: string | undefined;
+}) =>
   plan.staging.makers.map((maker) => {
     const tasks = plan.tasks.filter((task) => task.maker === maker.code && task.start !== null).toSorted(byStart);
     return (
@@ -31,6 +39,11 @@ export const TaskList = ({ plan }: { readonly plan: StagingPlan }) =>
                 <th scope="col" className="num">
                   To
                 </th>
+                {moveHref && (
+                  <th scope="col" className="no-print">
+                    <span className="unseen">Elsewhere</span>
+                  </th>
+                )}
               </tr>
             </thead>
             <tbody>
@@ -48,6 +61,17 @@ export const TaskList = ({ plan }: { readonly plan: StagingPlan }) =>
                   <td className="num">{showHours(task.minutes)}</td>
                   <td className="num">{task.start !== null && showWall(task.start)}</td>
                   <td className="num">{task.end !== null && showWall(task.end)}</td>
+                  {moveHref && (
+                    <td>
+                      <Link href={`${moveHref}?key=${encodeURIComponent(task.key)}`} className="plain no-print" prefetch={false}>
+                        Move
+                        <span className="unseen">
+                          {" "}
+                          {task.name}, {task.garments.join(", ")}
+                        </span>
+                      </Link>
+                    </td>
+                  )}
                 </tr>
               ))}
             </tbody>

@@ -37,7 +37,7 @@ const Workroom = async ({ params, searchParams }: Props) => {
   const run = await latestRun(member.company, production.code);
   const words = run && runWords(run);
   const canLevel = may(member.role, "level");
-  const mayMove = may(member.role, "workroom");
+  const moveHref = may(member.role, "workroom") ? `${productionHref(production.code)}/workroom/move` : undefined;
   const pins = await loadHandPins(member.company, view.productionId);
   const { from, weeks } = await searchParams;
   const window = plan && windowOf(plan, view.today, [from].flat()[0], [weeks].flat()[0]);
@@ -77,7 +77,7 @@ const Workroom = async ({ params, searchParams }: Props) => {
               today={view.today}
               from={window.from}
               to={window.to}
-              moveHref={mayMove ? `${productionHref(production.code)}/workroom/move` : undefined}
+              moveHref={moveHref}
               fixed={new Set(pins.map(({ key }) => key))}
             />
           </Wide>
@@ -85,7 +85,7 @@ const Workroom = async ({ params, searchParams }: Props) => {
           <LoadPicture plan={plan} by="maker" />
           <details className="part upright">
             <summary className="small q">The same as a list</summary>
-            <TaskList plan={plan} />
+            <TaskList plan={plan} moveHref={moveHref} />
           </details>
         </>
       ) : (
