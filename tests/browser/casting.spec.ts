@@ -1,4 +1,6 @@
 import type { Page } from "@playwright/test";
+import { signIn } from "./support/signIn";
+import { type App, startApp } from "./support/startApp";
 import { expect, test } from "./support/test";
 
 const CASTING = "/productions/winter-for-larks/casting";
@@ -20,10 +22,21 @@ const tabTo = async (page: Page, name: string) => {
   throw new Error(`${name} is not reached by twenty tabs`);
 };
 
-test.describe("a supervisor", () => {
-  test.use({ as: "supervisor" });
+test.describe("in an app of its own, since what is kept changes what others see", () => {
+  let app: App | undefined;
+  test.beforeAll(async () => {
+    test.setTimeout(120_000);
+    app = await startApp();
+  });
+  test.afterAll(() => app?.stop());
 
-  test("casts a place again by keyboard alone: sees what follows, takes a step back, keeps it and takes it back", async ({ page }) => {
+  test("a supervisor casts a place again by keyboard alone: sees what follows, steps back, keeps it and takes it back", async ({
+    browser,
+  }) => {
+    const supervisor = app?.people.find((person) => person.role === "supervisor");
+    if (!app || !supervisor) throw new Error("The demonstration has no supervisor.");
+    const page = await browser.newPage({ baseURL: app.address });
+    await signIn(page, app.address, supervisor);
     await page.goto(CASTING);
     await expect(page.getByRole("grid", { name: "Casting" })).toBeVisible();
     await expect(cell(page, "The Frost", 0)).toHaveText("Corvin Ashe");
@@ -55,7 +68,12 @@ test.describe("a supervisor", () => {
     await tabTo(page, "Take it back");
     await page.keyboard.press("Enter");
     await expect(cell(page, "The Frost", 0)).toHaveText("Corvin Ashe");
+    await page.close();
   });
+});
+
+test.describe("a supervisor", () => {
+  test.use({ as: "supervisor" });
 
   test("is told of two places in one scene at once, and pastes a block", async ({ page }) => {
     await page.goto(CASTING);

@@ -35,10 +35,15 @@ export const CastList = ({
                 return (
                   performers && (
                     <li key={cellKey(cell)}>
-                      <span className="q small">{placeWords(board, cell)}</span>
-                      <br />
-                      {canCast ? <a href={cellHref(base, cell)}>{who}</a> : who}
-                      {covers.length > 0 && <span className="units"> {performerWords(board, covers)} by</span>}
+                      <div className="q small">{placeWords(board, cell)}</div>
+                      {canCast ? (
+                        <a className={styles.tap} href={cellHref(base, cell)}>
+                          {who}
+                        </a>
+                      ) : (
+                        <div>{who}</div>
+                      )}
+                      {covers.length > 0 && <div className="units">stands by: {performerWords(board, covers)}</div>}
                       {notes.map((one) => (
                         <div key={JSON.stringify(one)}>
                           <State code={one.kind === "clash" ? "late" : "wait"}>{doublingNote(board, one, cell)}</State>

@@ -9,6 +9,8 @@ const KINDS = [
   ["apart", "Two places in one evening", "note", "Possible where the changes leave time: the costume plot tells how much."],
 ] as const;
 
+const MOST = 10;
+
 /** Everybody who holds two places of one cast, by how much it hurts. */
 export const DoublingList = ({ board, doubled }: { readonly board: CastingBoard; readonly doubled: readonly Doubling[] }) =>
   doubled.length > 0 && (
@@ -27,10 +29,20 @@ export const DoublingList = ({ board, doubled }: { readonly board: CastingBoard;
                 </h3>
                 <p className="cap">{what}</p>
                 <ul className="lines small">
-                  {found.map((one) => (
+                  {found.slice(0, MOST).map((one) => (
                     <li key={JSON.stringify(one)}>{doublingSentence(board, one)}</li>
                   ))}
                 </ul>
+                {found.length > MOST && (
+                  <details>
+                    <summary>and {found.length - MOST} more</summary>
+                    <ul className="lines small">
+                      {found.slice(MOST).map((one) => (
+                        <li key={JSON.stringify(one)}>{doublingSentence(board, one)}</li>
+                      ))}
+                    </ul>
+                  </details>
+                )}
               </section>
             )
           );

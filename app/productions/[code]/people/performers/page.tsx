@@ -5,6 +5,7 @@ import { plural } from "../../../../_data/plural";
 import { requireProduction } from "../../../../_data/requireProduction";
 import { may } from "../../../../_gate/may";
 import { PeopleNav } from "../PeopleNav";
+import { PerformerForm } from "./PerformerForm";
 import { PerformerTable } from "./PerformerTable";
 import { performerRows } from "./performerRows";
 
@@ -56,6 +57,7 @@ const Performers = async ({ params }: Props) => {
           )}
         </>
       )}
+      {may(member.role, "measure") && <PerformerForm staging={view.prepared.staging} />}
       {measurements && (
         <p className="cap part">
           Allowed: half a year, a term for minors, who grow (common practice, no source). Measurements are personal: for those who cut, make

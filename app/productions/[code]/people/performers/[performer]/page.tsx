@@ -7,6 +7,7 @@ import { plural } from "../../../../../_data/plural";
 import { requireProduction } from "../../../../../_data/requireProduction";
 import { may } from "../../../../../_gate/may";
 import { PeopleNav } from "../../PeopleNav";
+import { PerformerForm } from "../PerformerForm";
 import { Figure } from "./Figure";
 import { findPerformer } from "./findPerformer";
 import { SheetTable } from "./SheetTable";
@@ -94,6 +95,7 @@ const PerformerPage = async ({ params, searchParams }: Props) => {
       ) : (
         <p className="cap part">Measurements are shown to those who cut, make and fit.</p>
       )}
+      {may(member.role, "measure") && <PerformerForm staging={staging} code={performer.code} />}
       <Worn garments={garments} staging={staging} performer={performer.code} />
     </ProductionFrame>
   );

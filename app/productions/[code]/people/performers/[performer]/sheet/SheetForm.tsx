@@ -66,7 +66,7 @@ export const SheetForm = ({ production, performer, today, fields, bodies, texts 
           <input type="checkbox" name="replace" value="yes" /> {replace}
         </label>
       )}
-      <button type="submit" className="press tall" disabled={waiting}>
+      <button type="submit" className={`press tall ${styles.keep}`} disabled={waiting}>
         {waiting ? "Keeping" : "Keep the sheet"}
       </button>
     </form>
