@@ -6,7 +6,7 @@ import { MATERIAL_KINDS } from "#lib/materials/material";
 import { failed, ok, type Result } from "#lib/result";
 import type { Staging } from "#lib/staging/staging";
 
-export type OptionKind = "skill" | "milestone" | "performer" | "piece" | "material kind" | "day" | "whole" | "text";
+export type OptionKind = "skill" | "milestone" | "role" | "performer" | "piece" | "material kind" | "day" | "whole" | "text";
 
 /** Something a question may be told; none must be. */
 export interface Option {
@@ -71,6 +71,8 @@ const codesOf = (kind: Exclude<OptionKind, "text" | "whole" | "day">, staging: S
       return MATERIAL_KINDS;
     case "milestone":
       return staging.milestones.map(({ code }) => code);
+    case "role":
+      return staging.roles.map(({ code }) => code);
     case "performer":
       return staging.performers.map(({ code }) => code);
     case "piece":

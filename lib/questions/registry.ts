@@ -1,8 +1,11 @@
 import { meant } from "#lib/exchange/nearest";
 import { failed, ok, type Result } from "#lib/result";
 import { both } from "#lib/words/bothWords";
+import { answerHands } from "./answerHands";
 import { answerLessDecoration } from "./answerLessDecoration";
 import { answerMoreCostumes } from "./answerMoreCostumes";
+import { answerQuickChanges } from "./answerQuickChanges";
+import { answerRecast } from "./answerRecast";
 import { answerSlips } from "./answerSlips";
 import { answerWorkOfDay } from "./answerWorkOfDay";
 import { answerBatchesInWeek } from "./batchesInWeek";
@@ -40,7 +43,12 @@ export const QUESTIONS: readonly Question[] = [
       "A principal is injured: which garments can the understudy wear, with what alterations and hours, and do we still make dress?",
     ),
   ),
-  unanswered(2, "recast", both("If casting of the corps changes today, how many fittings and hours does that add, and to whom?")),
+  asked(2, "recast", both("If casting of the corps changes today, how many fittings and hours does that add, and to whom?"), answerRecast, [
+    { name: "role", kind: "role", meaning: "the role (the first of the corps)" },
+    { name: "place", kind: "whole", meaning: "one place of it only (all, each by itself)" },
+    { name: "performer", kind: "performer", meaning: "who comes in (somebody new)" },
+    { name: "day", kind: "day", meaning: "the day it changes (today)" },
+  ]),
   asked(3, "slip", both("Which garment, if it slips one day, moves dress?"), answerSlips, [
     { name: "days", kind: "whole", meaning: "working days it slips (1)" },
     { name: "tries", kind: "whole", meaning: "ends when so many garments have been found for which another plan is needed (6)" },
@@ -74,13 +82,23 @@ export const QUESTIONS: readonly Question[] = [
     ),
     answerNetToBuy,
   ),
-  unanswered(
+  asked(
     9,
     "hands",
     both(
       "Two casual stitchers for three weeks, or overtime, or send eight bodices out: cost and finish date of each?",
       "Overhire two stitchers for three weeks, or overtime, or send eight bodices out: cost and finish date of each?",
     ),
+    answerHands,
+    [
+      { name: "skill", kind: "skill", meaning: "the skill of the casuals and of the overtime (hand)" },
+      { name: "people", kind: "whole", meaning: "how many casuals (2)" },
+      { name: "weeks", kind: "whole", meaning: "for so many weeks (3)" },
+      { name: "piece", kind: "piece", meaning: "what is sent out (the piece made most often)" },
+      { name: "garments", kind: "whole", meaning: "how many of it at most (8)" },
+      { name: "price", kind: "whole", meaning: "price of one in whole units of the currency (what it costs here)" },
+      { name: "days", kind: "whole", meaning: "days by the calendar it is away (21)" },
+    ],
   ),
   asked(10, "decoration", both("What does dropping the second decoration pass save?"), answerLessDecoration, [
     { name: "piece", kind: "piece", meaning: "one line of the piece list only (all)" },
@@ -105,7 +123,7 @@ export const QUESTIONS: readonly Question[] = [
     both("Are we over budget at completion, by labour and by material?", "Are we over budget at completion, by labor and by material?"),
     answerBudget,
   ),
-  unanswered(20, "quick-changes", both("Which quick changes exceed the time in the score, and how many dressers solve it?")),
+  asked(20, "quick-changes", both("Which quick changes exceed the time in the score, and how many dressers solve it?"), answerQuickChanges),
   unanswered(21, "laundry", both("What must be washed, dried and mended before the half, and is capacity enough?")),
   unanswered(22, "wear", both("Which pieces are worn past their replace point before the tour ends?")),
   asked(23, "more-costumes", both("If the designer adds six costumes now, what is the honest answer?"), answerMoreCostumes, [

@@ -9,9 +9,10 @@ import { OVERTIME_A_DAY, type Remedy } from "./remedy";
 /** No remedy reaches further than this many days. */
 const FURTHEST = 730;
 
-/** The makers a remedy adds: casuals with one skill at full pace and the hours, productive share and pay of the first who has it. Null: nobody to go by. */
+/** The makers a remedy adds: casuals with one skill at full pace, and the hours, productive share and pay of the best at it, of equals the cheapest. Null: nobody to go by. */
 export const helpers = (staging: Staging, { skill, count, days, from }: Remedy & { kind: "maker" }): readonly Maker[] | null => {
-  const like = staging.makers.find(({ skills }) => (skills[skill] ?? 0) > 0) ?? staging.makers[0];
+  const pace = (maker: Maker) => maker.skills[skill] ?? 0;
+  const [like] = [...staging.makers].sort((a, b) => pace(b) - pace(a) || a.costPerHour - b.costPerHour);
   if (!like) return null;
   const works = (day: DayNumber) => isWorked(like, staging, day);
   const first = nextDay(dayNumber(from), works);
