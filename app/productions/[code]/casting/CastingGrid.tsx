@@ -16,6 +16,7 @@ import { goneBy, type Hand } from "./gridKeys";
 import { type GridAsked, writeAsked } from "./gridLinks";
 import { cellOf, gridView } from "./gridView";
 import { KeepPanel } from "./KeepPanel";
+import { KeptUndo } from "./KeptUndo";
 import { seenCells } from "./seenCells";
 
 /**
@@ -36,6 +37,7 @@ export const CastingGrid = (given: {
   const [typing, setTyping] = useState<string | null>(null);
   const [said, setSaid] = useState("");
   const frame = useRef<HTMLElement>(null);
+  const kept = useRef<{ readonly undo: () => void }>(null);
 
   const changes = useMemo(() => steps.flat(), [steps]);
   const board = useMemo(() => recast(given.board, changes), [given.board, changes]);
@@ -62,7 +64,7 @@ export const CastingGrid = (given: {
     setSaid(words);
   };
   const undo = () => {
-    if (steps.length === 0) return setSaid("There is nothing to take back that is not kept yet.");
+    if (steps.length === 0) return kept.current?.undo();
     setSteps(steps.slice(0, -1));
     setSaid(`Taken back: ${plural(steps.at(-1)?.length ?? 0, "cell")}.`);
   };
@@ -108,7 +110,7 @@ export const CastingGrid = (given: {
   };
   const actOf = (key: string, control: boolean): (() => void) | null => {
     if (control) {
-      if (key.toLowerCase() === "z" && steps.length > 0) return undo;
+      if (key.toLowerCase() === "z") return undo;
       if (key.toLowerCase() === "a") return all;
       return null;
     }
@@ -172,6 +174,7 @@ export const CastingGrid = (given: {
         <p role="status" className="small q">
           {said}
         </p>
+        <KeptUndo production={given.production} ref={kept} />
         {clashes.length > 0 && (
           <ul className="small bad">
             {clashes.map((one) => (
