@@ -7,6 +7,7 @@ import { showMoney } from "#lib/units/money";
 import { OpenedLine } from "../../../_components/OpenedLine";
 import { State } from "../../../_components/State";
 import type { Alternative } from "../../../_data/alternatives";
+import { colourBeside } from "../../../_data/colourBeside";
 import { plural } from "../../../_data/plural";
 import { showQuantity } from "../../../_data/quantity";
 import { DraftPress } from "./DraftPress";
@@ -95,7 +96,7 @@ export const Supplier = ({
               }
               name={
                 <>
-                  <b>{line.name}</b> <span className="units">{line.colour}</span>
+                  <b>{line.name}</b> <span className="units">{colourBeside(line.name, line.colour)}</span>
                 </>
               }
               cells={

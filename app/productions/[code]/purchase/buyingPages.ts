@@ -6,6 +6,7 @@ import type { Member } from "../../../_gate/member";
 const PAGES = [
   ["", "To buy", "money"],
   ["/orders", "Orders", "money"],
+  ["/weeks", "Week by week", "shelf"],
   ["/money", "Money", "money"],
   ["/shelf", "Shelf", "shelf"],
   ["/cutting", "Cutting plans", "measurements"],

@@ -5,6 +5,7 @@ import { ActionForm } from "../../../../_components/ActionForm";
 import { NotLevelled } from "../../../../_components/NotLevelled";
 import { State } from "../../../../_components/State";
 import { slug } from "../../../../_data/address";
+import { colourBeside } from "../../../../_data/colourBeside";
 import { plural } from "../../../../_data/plural";
 import { showQuantity } from "../../../../_data/quantity";
 import { requireProduction } from "../../../../_data/requireProduction";
@@ -80,7 +81,7 @@ const Cutting = async ({ params }: Props) => {
                   <th scope="row" className="name">
                     {at === 0 && (
                       <Link href={`${base}/${slug(material.material)}`} prefetch={false}>
-                        {material.name} <span className="units">{material.colour}</span>
+                        {material.name} <span className="units">{colourBeside(material.name, material.colour)}</span>
                       </Link>
                     )}
                   </th>

@@ -3,6 +3,7 @@ import { DYE_CAUTIONS } from "#lib/dyeing/dyeBook";
 import { loadDyeBook } from "#prisma/stock/dyeBook";
 import { FieldsForm } from "../../../../_components/FieldsForm";
 import { PrintThis } from "../../../../_components/PrintThis";
+import { colourBeside } from "../../../../_data/colourBeside";
 import { plural } from "../../../../_data/plural";
 import { requireProduction } from "../../../../_data/requireProduction";
 import { may } from "../../../../_gate/may";
@@ -56,7 +57,10 @@ const DyeBook = async ({ params }: Props) => {
             fields={[
               {
                 ...{ name: "material", label: "Material", kind: "choice", required: true },
-                options: materials.map(({ code, name, colour }) => ({ value: code, name: colour ? `${name}, ${colour}` : name })),
+                options: materials.map(({ code, name, colour }) => ({
+                  value: code,
+                  name: [name, colourBeside(name, colour)].filter(Boolean).join(", "),
+                })),
               },
               {
                 ...{ name: "lot", label: "From lot", kind: "choice" },

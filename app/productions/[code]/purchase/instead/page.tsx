@@ -4,6 +4,7 @@ import { notFound } from "next/navigation";
 import { showMoney } from "#lib/units/money";
 import { NotLevelled } from "../../../../_components/NotLevelled";
 import { State } from "../../../../_components/State";
+import { colourBeside } from "../../../../_data/colourBeside";
 import { requireProduction } from "../../../../_data/requireProduction";
 import { may } from "../../../../_gate/may";
 import { BuyingFrame } from "../BuyingFrame";
@@ -60,7 +61,7 @@ const Instead = async ({ params, searchParams }: Props) => {
             {rows.map((row) => (
               <tr key={row.material.code}>
                 <th scope="row" className="name">
-                  {row.material.name} <span className="units">{row.material.colour}</span>
+                  {row.material.name} <span className="units">{colourBeside(row.material.name, row.material.colour)}</span>
                 </th>
                 <td className="num b">{difference(row.more, (amount) => showMoney(amount, currency, words))}</td>
                 <td className="num">

@@ -2,8 +2,10 @@ import { showDay } from "#lib/calendar/showDay";
 import { freeOf } from "#lib/stock/movement";
 import type { LengthSystem } from "#lib/units/showLength";
 import type { ShelfEntry } from "#prisma/stock/shelf";
+import { colourBeside } from "../../../../_data/colourBeside";
 import { showQuantity } from "../../../../_data/quantity";
 import { LotLabel } from "./LotLabel";
+import styles from "./ShelfTable.module.css";
 import type { ShelfMaterial } from "./shelfRows";
 
 /** What lies where: each material with its lots and off-cuts, and what is awaited. */
@@ -36,9 +38,9 @@ export const ShelfTable = ({
     </thead>
     {materials.map((material) => (
       <tbody key={material.material}>
-        <tr className="in-hand">
+        <tr className={styles.material}>
           <th scope="rowgroup" colSpan={3} className="name">
-            {material.name} <span className="units">{material.colour}</span>
+            {material.name} <span className="units">{colourBeside(material.name, material.colour)}</span>
           </th>
           <td className="num b fr">{showQuantity(material.onHand, material.measure, lengths)}</td>
           <td />

@@ -3,6 +3,7 @@ import { notFound } from "next/navigation";
 import { PrintThis } from "../../../../../_components/PrintThis";
 import { Woven } from "../../../../../_components/Woven";
 import { garmentHref, isSlugOf } from "../../../../../_data/address";
+import { colourBeside } from "../../../../../_data/colourBeside";
 import { plural } from "../../../../../_data/plural";
 import { showQuantity } from "../../../../../_data/quantity";
 import { requireProduction } from "../../../../../_data/requireProduction";
@@ -42,7 +43,7 @@ const CuttingPage = async (props: Props) => {
       <div className="top">
         <h1>Cutting plan, {found.name}</h1>
         <p className="say">
-          {found.colour && `${found.colour}; `}
+          {colourBeside(found.name, found.colour) && `${found.colour}; `}
           <b>{showQuantity(used, "length", lengths)}</b> for {plural(garments.length, "garment")}
           {waste > 0 ? `, ${showQuantity(waste, "length", lengths)} left over or lost` : ", nothing lost"}.
         </p>

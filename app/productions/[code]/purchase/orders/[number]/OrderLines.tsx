@@ -3,6 +3,7 @@ import { keptOf, openOf } from "#lib/purchasing/order";
 import { showMoney } from "#lib/units/money";
 import type { KeptOrder } from "#prisma/orders/orderRow";
 import { OpenedLine } from "../../../../../_components/OpenedLine";
+import { colourBeside } from "../../../../../_data/colourBeside";
 import { showQuantity } from "../../../../../_data/quantity";
 import type { ProductionView } from "../../../../../_data/stagingPlan";
 import { LineForms } from "./LineForms";
@@ -55,7 +56,7 @@ export const OrderLines = ({
               columns={7}
               name={
                 <>
-                  <b>{line.name}</b> <span className="units">{line.colour}</span>
+                  <b>{line.name}</b> <span className="units">{colourBeside(line.name, line.colour)}</span>
                 </>
               }
               cells={

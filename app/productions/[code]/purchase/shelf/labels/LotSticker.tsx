@@ -1,6 +1,7 @@
 import type { Production } from "#lib/staging/staging";
 import type { ShelfEntry } from "#prisma/stock/shelf";
 import { SquareCode } from "../../../../../_components/SquareCode";
+import { colourBeside } from "../../../../../_data/colourBeside";
 import { showQuantity } from "../../../../../_data/quantity";
 import { lotHref } from "../lotHref";
 import styles from "./Labels.module.css";
@@ -20,9 +21,7 @@ export const LotSticker = ({
     <SquareCode address={host + lotHref(production.code, lot.code)} label={`Square code of lot ${lot.code}`} />
     <div>
       <p className={styles.code}>{lot.code}</p>
-      <p className={styles.name}>
-        {lot.name}, {lot.colour}
-      </p>
+      <p className={styles.name}>{[lot.name, colourBeside(lot.name, lot.colour)].filter(Boolean).join(", ")}</p>
       <p>
         {lot.dyeLot && `dye lot ${lot.dyeLot}; `}
         {showQuantity(lot.balance.onHand, lot.measure, production.lengths)}
