@@ -51,8 +51,6 @@ export interface StockRefusal {
   readonly short: Quantity;
 }
 
-export const EMPTY: LotBalance = { onHand: 0, reserved: 0 };
-
 /** What may still be promised or taken. */
 export const freeOf = ({ onHand, reserved }: LotBalance): Quantity => onHand - reserved;
 
