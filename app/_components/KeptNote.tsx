@@ -15,11 +15,13 @@ export const KeptNote = async ({
 }) => {
   const id = z.uuid().safeParse(kept);
   const edit = id.success ? (await editsById(member.company, [id.data])).get(id.data) : undefined;
-  if (!edit || edit.takenBack) return null;
+  if (!edit) return null;
   return (
     <div className="slip part no-print" role="status">
-      <p>Kept: {edit.title}.</p>
-      <PutBack production={production} edit={edit.id} press="Put back" />
+      <p>
+        {edit.takenBack ? "Put back" : "Kept"}: {edit.title}.
+      </p>
+      {!edit.takenBack && <PutBack production={production} edit={edit.id} press="Put back" />}
     </div>
   );
 };

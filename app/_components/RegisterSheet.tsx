@@ -28,6 +28,7 @@ export const RegisterSheet = ({
   columns,
   rows,
   whole,
+  look = "press",
 }: {
   readonly action: Action<Edited>;
   readonly production: string;
@@ -36,6 +37,8 @@ export const RegisterSheet = ({
   readonly rows: readonly RowTexts[];
   /** They are all rows of the file, in its order. */
   readonly whole: boolean;
+  /** One black press a page. */
+  readonly look?: "press" | "press second";
 }) => {
   const [outcome, submit, waiting] = useActionState(action, null);
   const [blank, setBlank] = useState(BLANK);
@@ -124,7 +127,7 @@ export const RegisterSheet = ({
       <CodeLists columns={columns} id={listId} />
       <EditAnswer outcome={outcome} />
       <div className={`acts ${styles.acts}`}>
-        <button type="submit" className="press" disabled={waiting}>
+        <button type="submit" className={look} disabled={waiting}>
           {waiting ? "Keeping" : "Keep"}
         </button>
         <button type="submit" name="step" value="look" className="press second" disabled={waiting}>

@@ -7,9 +7,21 @@ export interface ShownColumn extends FileColumn {
   readonly label: string;
 }
 
+/** Headings that a file may be short about. */
+const LABELS: Readonly<Record<string, string>> = {
+  at: "Ready at",
+  count: "How many",
+  each: "One for each",
+  pace_from: "Pace from a day on",
+  prefix: "Letters before a number",
+  productive: "Share for tasks",
+  reserved_minutes_per_week: "Kept back a week",
+  zone: "Time zone",
+};
+
 /** `cost_per_hour` is read "Cost per hour", and `colour` as the company spells it. */
 export const columnLabel = (heading: string, usage: Usage): string =>
-  capital(heading.replaceAll("_", " ").replaceAll("colour", words(usage).trade.colour));
+  LABELS[heading] ?? capital(heading.replaceAll("_", " ").replaceAll("colour", words(usage).trade.colour));
 
 /** Columns with their labels: those of these headings, or all but some. */
 export const shownColumns = (

@@ -14,7 +14,7 @@ export const takeBackAction = <Input extends z.ZodObject>(input: Input, what: (i
   memberAction({
     act: "read",
     name: null,
-    input: editFields.pick({ production: true, over: true }).extend({ step: z.string().optional(), own: z.unknown() }).and(input),
+    input: editFields.pick({ production: true, over: true }).extend({ step: z.string().optional() }).and(input),
     run: async (member, form): Promise<Outcome<Edited>> => {
       const { production, over, step } = form;
       const answer = (message: string, edit: string | null): Outcome<Edited> => {

@@ -25,15 +25,19 @@ export const MemberLine = ({ who, self }: { readonly who: Shown; readonly self: 
         <p className="cap">since {who.since}</p>
         {who.ended && <State code="cut">access ended {who.ended}</State>}
       </div>
-      <ActionForm action={changePart} press="Keep the part" busy="Keeping">
-        {read}
-        <RoleField value={who.role} label={`Part of ${who.name}`} />
-      </ActionForm>
-      <ActionForm action={endOrGiveAccess} press={who.ended ? "Let in again" : "End access"} busy="One moment">
-        {read}
-        <input type="hidden" name="ended" value={who.ended ? "no" : "yes"} />
-      </ActionForm>
-      <details>
+      <div className={styles.part}>
+        <ActionForm action={changePart} press="Keep the part" busy="Keeping">
+          {read}
+          <RoleField value={who.role} label={`Part of ${who.name}`} />
+        </ActionForm>
+      </div>
+      <div className={styles.end}>
+        <ActionForm action={endOrGiveAccess} press={who.ended ? "Let in again" : "End access"} busy="One moment">
+          {read}
+          <input type="hidden" name="ended" value={who.ended ? "no" : "yes"} />
+        </ActionForm>
+      </div>
+      <details className={styles.end}>
         <summary className="small q">A new password</summary>
         <ActionForm action={giveNewPassword} press="Give it" busy="Giving">
           {read}

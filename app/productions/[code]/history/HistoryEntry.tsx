@@ -4,6 +4,21 @@ import { plural } from "../../../_data/plural";
 import styles from "./History.module.css";
 import type { ShownEntry } from "./historyEntries";
 
+/** The first cell that changed, and how many more rows there are. */
+const summaryOf = (rows: ShownEntry["rows"]): string => {
+  const [first] = rows;
+  const cell = first?.cells[0];
+  const said =
+    first?.kind === "changed" && cell
+      ? `${first.name}: ${cell.label.toLowerCase()} ${cell.before || "empty"} → ${cell.after || "empty"}`
+      : `${first?.name}, ${first?.kind}`;
+  const more = [
+    ...(first?.kind === "changed" && first.cells.length > 1 ? [plural(first.cells.length - 1, "more cell")] : []),
+    ...(rows.length > 1 ? [plural(rows.length - 1, "more row")] : []),
+  ];
+  return [said, ...more].join(", ");
+};
+
 /** One thing that was done, what it changed cell by cell, and the press that takes it back. */
 export const HistoryEntry = ({
   entry: { time, who, what, rows, edit, takenBack },
@@ -16,11 +31,11 @@ export const HistoryEntry = ({
     <span className="q">{time}</span>
     <div>
       <p>
-        {what} <span className="units">{who}</span> {takenBack && <State code="cut">{takenBack}</State>}
+        {what} <span className="units">{who}</span> <span aria-live="polite">{takenBack && <State code="cut">{takenBack}</State>}</span>
       </p>
       {rows.length > 0 && (
         <details className="small">
-          <summary>{plural(rows.length, "row")}</summary>
+          <summary>{summaryOf(rows)}</summary>
           <table className="stack">
             <thead>
               <tr>

@@ -40,7 +40,9 @@ const History = async ({ params, searchParams }: Props) => {
       {days.length === 0 && <p className="board">Nothing has been written down {before.success ? "before that" : "yet"}.</p>}
       {days.map(({ day, entries }) => (
         <section key={day} className="part" aria-label={day}>
-          <h2>{day}</h2>
+          <header>
+            <h2>{day}</h2>
+          </header>
           <ol className="lines">
             {entries.map((entry) => (
               <HistoryEntry key={entry.id} entry={entry} production={production.code} />

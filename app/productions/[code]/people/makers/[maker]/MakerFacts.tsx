@@ -6,7 +6,7 @@ import type { Staging } from "#lib/staging/staging";
 import { showHours } from "#lib/units/hours";
 import { showMoney } from "#lib/units/money";
 import { words } from "#lib/words/words";
-import { listed } from "../../../../../_data/plural";
+import { capital, listed } from "../../../../../_data/plural";
 
 /** A maker in one sentence. */
 export const MakerFacts = ({ maker, staging, money }: { readonly maker: Maker; readonly staging: Staging; readonly money: boolean }) => {
@@ -17,7 +17,7 @@ export const MakerFacts = ({ maker, staging, money }: { readonly maker: Maker; r
   const last = Math.max(...maker.hours.map(({ to }) => to));
   return (
     <p className="say">
-      {maker.trade}, {usage.employment[maker.employment].toLowerCase()}.{" "}
+      {capital(maker.trade)}, {usage.employment[maker.employment].toLowerCase()}.{" "}
       <b>{listed(SKILLS.filter((skill) => maker.skills[skill]).map((skill) => usage.skills[skill].toLowerCase()))}</b>;{" "}
       {days.length > 0
         ? `${showHours(week)} a week, ${listed(days.map((day) => WEEKDAYS[day - 1] ?? ""))} between ${showClock(first)} and ${showClock(last)}`
