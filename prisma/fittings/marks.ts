@@ -1,7 +1,12 @@
+import type { Edit, EditRefusal } from "#lib/editing/edit";
 import type { Finding, FittedAt } from "#lib/fittings/answer";
+import type { Result } from "#lib/result";
+import type { Staging } from "#lib/staging/staging";
+import { writeAuditIn } from "../audit";
 import type { AuthorizedCompany } from "../authorized";
-import { database } from "../client";
-import { type Hand, inProduction } from "../inProduction";
+import { database, type Transaction } from "../client";
+import { inTurn, type KeptEdit, keepEditIn, type NoProduction } from "../editing/keepEdit";
+import { type Hand, inProduction, type Of } from "../inProduction";
 import { performerId } from "./performer";
 
 /** What was seen at one place of the body. */

@@ -42,7 +42,7 @@ const frame = {
   address: () => "http://127.0.0.1/fitting",
 };
 const text = fittingCalendar([visit], frame);
-const read = (of: string) => new ICAL.Event(new ICAL.Component(ICAL.parse(of)).getFirstSubcomponent("vevent"));
+const read = (of: string) => new ICAL.Event(new ICAL.Component(ICAL.parse(of)).getFirstSubcomponent("vevent")!);
 
 /** Against RFC 5545, read by a parser of its own. */
 describe("the calendar", () => {

@@ -27,7 +27,7 @@ export const ChosenBar = ({
   const asked = writeQuery({ ...query, page: 1 });
   const all = `${asked || "?"}${asked && "&"}all=1`;
   return (
-    <form id="chosen" method="get" action={`${base}/tickets`} className={`${styles.bar} no-print`}>
+    <form id="chosen" method="get" action={`${base}/tickets`} className={`${styles.bar} ${chosen.length > 0 ? styles.held : ""} no-print`}>
       {chosen
         .filter((number) => !shown.includes(number))
         .map((number) => (

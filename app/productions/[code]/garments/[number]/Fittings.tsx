@@ -1,3 +1,4 @@
+import Link from "next/link";
 import type { GarmentWork } from "#lib/breakdown/work";
 import { showWall } from "#lib/calendar/showDay";
 import type { Garment } from "#lib/casting/wardrobe";
@@ -6,6 +7,7 @@ import type { Staging } from "#lib/staging/staging";
 import { State } from "../../../../_components/State";
 import { nameOfMaker } from "../../../../_data/names";
 import { wearerName } from "../../../../_data/wearers";
+import { fittingHref } from "../../fittings/fittingsView";
 
 /** Its fittings, in order, with the appointment each has in the plan. */
 export const Fittings = ({
@@ -44,11 +46,19 @@ export const Fittings = ({
         <tbody>
           {work.fittings.map((fitting) => {
             const kept = appointment(fitting.code, fitting.wearer);
+            const part = kept && plan?.nodes[kept.node]?.key.slice(garment.number.length + 1);
             const wearer = garment.wearers[fitting.wearer];
             return (
               <tr key={`${fitting.code} ${fitting.wearer}`}>
                 <th scope="row">
-                  {fitting.name[staging.production.words]} <span className="units">{fitting.minutes} min</span>
+                  {kept && part ? (
+                    <Link href={fittingHref(staging.production.code, { garment: garment.number, part })} prefetch={false}>
+                      {fitting.name[staging.production.words]}
+                    </Link>
+                  ) : (
+                    fitting.name[staging.production.words]
+                  )}{" "}
+                  <span className="units">{fitting.minutes} min</span>
                 </th>
                 <td>{wearer && wearerName(wearer, staging)}</td>
                 <td>{kept && nameOfMaker(staging, kept.fitter)}</td>

@@ -6,7 +6,7 @@ import styles from "./Garment.module.css";
 
 /** Whether a change of a row is about this garment: its line of the piece list, its set, or work asked for on it. */
 const isAbout = ({ file, before, after }: RowChange, garment: Garment): boolean => {
-  const rows = [before, after].flatMap((row) => row ?? []);
+  const rows = [before, after].filter((row) => row !== null);
   if (file === "pieces.csv") return rows.some((row) => row.code === garment.piece);
   if (file === "other_work.csv") return rows.some((row) => row.garment === garment.number);
   return file === "sets.csv" && rows.some((row) => row.code === garment.set);

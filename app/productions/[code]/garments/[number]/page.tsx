@@ -57,7 +57,7 @@ const GarmentPage = async ({ params, searchParams }: Props) => {
   const [notes, photos, edits] = await Promise.all([
     listNotes(member.company, production.code, garment.number),
     listPhotos(member.company, production.code, garment.number),
-    may(member.role, "history") ? listEdits(member.company, production.code, { most: EDITS_LOOKED_AT }) : [],
+    may(member.role, "history") ? listEdits(member.company, production.code, EDITS_LOOKED_AT) : [],
   ]);
   const canNote = may(member.role, "note");
   return (

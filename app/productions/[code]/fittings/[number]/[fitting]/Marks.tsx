@@ -48,7 +48,8 @@ export const Marks = ({
           skills={Object.entries(words.skills).filter(([skill]) => skill !== "fit")}
         />
       )}
-      <ol className="lines part">
+      {marks.length === 0 && <p className="q part">Nothing is noted yet.</p>}
+      <ol className={marks.length > 0 ? "lines part" : undefined}>
         {marks.map((mark, i) => (
           <li key={mark.id}>
             <div className={styles.mark}>
@@ -67,7 +68,6 @@ export const Marks = ({
           </li>
         ))}
       </ol>
-      {marks.length === 0 && <p className="q">Nothing is noted yet.</p>}
     </section>
   );
 };

@@ -71,11 +71,9 @@ export const keepFittingMark = memberAction({
       return refused("Somebody changed the same at this moment. Nothing was written: try again.");
     }
     revalidatePath(base, "layout");
-    return {
-      ...done("Noted."),
-      to: `${base}/fittings/${slug(mark.garment)}/${slug(part)}?kept=${kept.value.id}`,
-      value: { edit: kept.value.id, effect: null, kept: {} },
-    };
+    const { id } = kept.value;
+    const to = `${base}/fittings/${slug(mark.garment)}/${slug(part)}?kept=${id}`;
+    return { ok: true, message: "Noted.", to, value: { edit: id, effect: null, kept: {} } };
   },
 });
 
