@@ -1,5 +1,6 @@
 import { checkPlan } from "#lib/levelling/checker/checkPlan";
 import { level } from "#lib/levelling/level";
+import type { LevellingProblem } from "#lib/levelling/problem";
 import { planStaging } from "#lib/planning/planStaging";
 import type { Asked } from "#lib/questions/answer";
 import { readOptions } from "#lib/questions/options";
@@ -46,11 +47,13 @@ const askedOf = async (command: AskCommand, staging: Staging): Promise<Asked> =>
   const options = searching(command, staging.production);
   const { today } = options;
   const plan = await planStaging(staging, options);
+  const levelled = (problem: LevellingProblem, rounds: number) => level(problem, { seed: command.seed, rounds, stop: () => false });
   const relevel: Asked["relevel"] = (problem, rounds) => {
-    const answer = level(problem, { seed: command.seed, rounds: rounds ?? plan.answer.rounds, stop: () => false });
+    const answer = levelled(problem, rounds ?? plan.answer.rounds);
     const wrong = checkPlan(problem, answer.plan);
     if (wrong.length > 0) throw new Error(`A plan breaks ${wrong.length} of its own rules; first: ${JSON.stringify(wrong[0])}`);
     return answer;
   };
-  return { plan, today, relevel, replan: (changed) => planStaging(changed, { today, level: (problem) => relevel(problem, null) }) };
+  const glance: Asked["glance"] = (problem) => levelled(problem, 0);
+  return { plan, today, relevel, glance, replan: (changed) => planStaging(changed, { today, level: (problem) => relevel(problem, null) }) };
 };

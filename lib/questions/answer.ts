@@ -30,4 +30,6 @@ export interface Asked {
   readonly replan: (staging: Staging) => Promise<StagingPlan>;
   /** Levels a changed problem with the same seed, in so many rounds; as many as the plan took when null. */
   readonly relevel: (problem: LevellingProblem, rounds: number | null) => LevellingAnswer;
+  /** Repairs the kept plan of a changed problem and no more, without having it judged: for a first look, never for a conclusion. */
+  readonly glance: (problem: LevellingProblem) => LevellingAnswer;
 }

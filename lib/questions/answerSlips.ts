@@ -16,10 +16,11 @@ const TRIES = 6;
 
 const ORDER: readonly Slip["effect"][] = ["moves", "by re-planning", "not looked at", "absorbed"];
 
-export const answerSlips = ({ plan, relevel }: Asked, options: Options): Answer => {
+export const answerSlips = (asked: Asked, options: Options): Answer => {
+  const { plan } = asked;
   const days = options.whole("days") ?? 1;
   const tries = options.whole("tries") ?? TRIES;
-  const data = [...slips(plan, relevel, days, tries)].sort((a, b) => ORDER.indexOf(a.effect) - ORDER.indexOf(b.effect));
+  const data = [...slips(plan, asked, days, tries)].sort((a, b) => ORDER.indexOf(a.effect) - ORDER.indexOf(b.effect));
   const name = new Map(plan.garments.map((garment) => [garment.number, garment.name]));
   const named = (effect: Slip["effect"]) => data.filter((one) => one.effect === effect).map(({ garment }) => garment);
   const [moving, unlooked, replanned] = [named("moves"), named("not looked at"), named("by re-planning")];
@@ -57,7 +58,7 @@ export const answerSlips = ({ plan, relevel }: Asked, options: Options): Answer 
       "By re-planning: all tasks and fittings of the garment still to be done begin at least so many working days later than the plan has them (a batch " +
         "slips as one); everything else stays where it is if it can.",
       `Where that makes more late, the production is levelled again in ${counted(plan.answer.rounds, "round")}: "moves it" means that no plan without it was ` +
-        "found then; (proved) that there is none. " +
+        "found then; (proved) that there is none, and only one round was searched to see how late it gets. " +
         `Those nearest their dates are looked at first, until ${counted(tries, "garment needs", "garments need")} that (--tries).`,
       "Late then is by the clock, nights and closed days counted.",
     ],

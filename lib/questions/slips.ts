@@ -29,7 +29,12 @@ export interface Slip {
  * at least so much later than planned, and the rest keeps its place where it can. Where that makes more late than was late before, the
  * production is levelled again. Ends when so many garments have been found for which that was needed.
  */
-export const slips = (plan: StagingPlan, relevel: Asked["relevel"], days: number, tries: number): readonly Slip[] => {
+export const slips = (
+  plan: StagingPlan,
+  { relevel, glance }: Pick<Asked, "relevel" | "glance">,
+  days: number,
+  tries: number,
+): readonly Slip[] => {
   const slack = ({ finish, due }: { readonly finish: WallMinute | null; readonly due: WallMinute }) =>
     due - (finish ?? Number.POSITIVE_INFINITY);
   const states = plan.garmentStates.filter(({ garment }) => nodesOf(plan, garment).size > 0).sort((a, b) => slack(a) - slack(b));
@@ -38,7 +43,9 @@ export const slips = (plan: StagingPlan, relevel: Asked["relevel"], days: number
   const unlooked = new Set<string>();
   // A plan that absorbs the slips of several garments at once absorbs that of each.
   const look = (garments: readonly string[]): void => {
-    if (garments.length === 0 || isNoLater(relevel(slipped(plan, garments, days), 0))) return;
+    if (garments.length === 0) return;
+    const problem = slipped(plan, garments, days);
+    if (isNoLater(glance(problem)) && isNoLater(relevel(problem, 0))) return;
     const middle = Math.ceil(garments.length / 2);
     if (pressing.length >= tries) for (const garment of garments) unlooked.add(garment);
     else if (garments.length === 1) pressing.push(...garments);
@@ -48,8 +55,11 @@ export const slips = (plan: StagingPlan, relevel: Asked["relevel"], days: number
   return states.map(({ garment, finish, due }): Slip => {
     if (!pressing.includes(garment))
       return { garment, finish, due, effect: unlooked.has(garment) ? "not looked at" : "absorbed", proved: false, late: [] };
-    const again = relevel(slipped(plan, [garment], days), null);
-    const proved = again.bounds.weightedLateness > plan.answer.measures.weightedLateness;
+    const problem = slipped(plan, [garment], days);
+    const soon = relevel(problem, 1);
+    const proved = soon.bounds.weightedLateness > plan.answer.measures.weightedLateness;
+    // No search finds what is proved not to be there: one round says about how late it gets.
+    const again = proved || isNoLater(soon) ? soon : relevel(problem, null);
     return { garment, finish, due, effect: isNoLater(again) ? "by re-planning" : "moves", proved, late: lateIn(plan, again) };
   });
 };

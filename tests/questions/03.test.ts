@@ -15,8 +15,8 @@ const withParade = async (day: string) => {
   return askable({ ...staging, milestones } satisfies Staging, 0);
 };
 const effects = async (day: string, days: number, tries = 12) => {
-  const { plan, relevel } = await withParade(day);
-  return slips(plan, relevel, days, tries).map(({ garment, effect, proved }) => [garment, effect, proved]);
+  const asked = await withParade(day);
+  return slips(asked.plan, asked, days, tries).map(({ garment, effect, proved }) => [garment, effect, proved]);
 };
 
 describe("3. Which garment, if it slips one day, moves dress?", () => {
@@ -51,9 +51,9 @@ describe("3. Which garment, if it slips one day, moves dress?", () => {
       at: 10 * 60 + 15,
     };
     const pieces = staging.pieces.map((one) => (one.code === "wind-unitard" ? { ...one, due: "early", weight: 9 } : one));
-    const { plan, relevel } = await askable({ ...staging, pieces, milestones: [...staging.milestones, early] }, 0);
-    expect(plan.summary.lateGarments).toBe(0);
-    expect(slips(plan, relevel, 1, 12).map(({ garment, effect }) => [garment, effect])).toEqual([
+    const asked = await askable({ ...staging, pieces, milestones: [...staging.milestones, early] }, 0);
+    expect(asked.plan.summary.lateGarments).toBe(0);
+    expect(slips(asked.plan, asked, 1, 12).map(({ garment, effect }) => [garment, effect])).toEqual([
       ["WL 001", "moves"],
       ["WL 002", "absorbed"],
     ]);

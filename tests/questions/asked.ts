@@ -33,7 +33,7 @@ export const askable = async (staging: Staging, rounds = 5, today: PlainDate = T
     return answer;
   };
   const replan = (changed: Staging) => planStaging(changed, { today, level: (problem) => relevel(problem, null) });
-  return { plan: await replan(staging), today, replan, relevel };
+  return { plan: await replan(staging), today, replan, relevel, glance: (problem) => relevel(problem, 0) };
 };
 
 /** Asks by number as the command line does. */
