@@ -96,14 +96,9 @@ const Wanted = ({ shown, name }: { readonly shown: ShownSheets; readonly name: M
     wanted.garments.length > 3
       ? `${wanted.garments.slice(0, 3).join(", ")} and ${wanted.garments.length - 3} more`
       : wanted.garments.join(", ");
-  if (wanted.from === "sheet") return <span className="q">{garments}</span>;
-  const instead = wanted.from === "size group" ? "the size group stands in" : "a median stands in: measure before cutting";
   return (
     <>
-      <State code="wait">missing</State>{" "}
-      <span className="small">
-        {garments}: {instead}
-      </span>
+      {wanted.from !== "sheet" && <State code="wait">missing</State>} <span className="q">{garments}</span>
     </>
   );
 };

@@ -10,6 +10,7 @@ import { PeopleNav } from "../../PeopleNav";
 import { PerformerForm } from "../PerformerForm";
 import { Figure } from "./Figure";
 import { findPerformer } from "./findPerformer";
+import { MissingList } from "./MissingList";
 import { SheetTable } from "./SheetTable";
 import { shownSheets } from "./shownSheets";
 import { askedUnits, UnitLinks } from "./UnitLinks";
@@ -68,6 +69,7 @@ const PerformerPage = async ({ params, searchParams }: Props) => {
           numbers aloud. Local rules come first.
         </p>
       )}
+      <MissingList missing={missing} words={words} />
       {shown ? (
         <div className="part">
           <div className="cols uneven">
