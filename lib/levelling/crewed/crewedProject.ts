@@ -28,6 +28,8 @@ export interface CrewedProject {
   /** Sets of skills that can run short between tasks: workers asked by each task, and the workers there are. */
   readonly amounts: readonly Int32Array[];
   readonly capacities: readonly number[];
+  /** The workers of each of these sets, as bits. */
+  readonly pools: Int32Array;
 }
 
 /** A problem that is a multi-skill project, and the minutes in one step of its time. */
@@ -85,7 +87,8 @@ function projectOf(
   if (tests.some((own) => own.workers.some((bits, i) => bitsIn(bits) < own.seats[i]!))) return null;
   const sets = shortSets(having, seats);
   const amounts = sets.map((set) => Int32Array.from(seats, (own) => own.filter((skill) => (set >> skill) & 1).length));
-  const capacities = sets.map((set) => bitsIn(union(set, having)));
+  const pools = Int32Array.from(sets, (set) => union(set, having));
+  const capacities = sets.map((_, i) => bitsIn(pools[i]!));
   const work = { duration, amounts, capacities };
   const forward = sideOf(work, links);
   const backward = sideOf(
@@ -106,6 +109,7 @@ function projectOf(
     tests,
     amounts,
     capacities,
+    pools,
   };
 }
 

@@ -5,6 +5,10 @@ import type { CrewedProject } from "./crewedProject";
 /** More tasks than this do not fit into the bits of a number. */
 export const MOST_TASKS = 52;
 
+/** Seats tried to name the workers of one plan, and of all plans for each task that a search may begin. */
+const MOST_SEATS = 200_000;
+const SEATS_A_TASK = 10;
+
 type Outcome = "found" | "none" | "unfinished";
 
 /**
@@ -24,7 +28,7 @@ export class CrewedProof {
   private unnamed = 0;
   /** Left shifts are followed too. */
   private strict = false;
-  /** Some naming was given up half way: nothing can be proved by now. */
+  /** Some naming was given up half way: then nothing is proved. */
   private gaveUp = false;
   private readonly finish: Int32Array;
   private readonly earliest: Int32Array;
@@ -34,6 +38,7 @@ export class CrewedProof {
   private readonly assignment: CrewAssignment;
   private readonly byRest: Int32Array;
   private readonly byTail: Int32Array;
+  private seatsUntil = 0;
   private deadline = 0;
   private until = 0;
   private left = 0;
@@ -58,6 +63,7 @@ export class CrewedProof {
   /** "none" proves that no plan ends by the deadline; found, the plan is in `start` and `crew`. */
   search(deadline: number, placements: number): Outcome {
     const until = this.placed + placements;
+    this.seatsUntil = this.assignment.tried + SEATS_A_TASK * placements;
     let outcome = this.from(deadline, until);
     if (outcome === "none" && this.unnamed > 0 && !this.strict) {
       this.strict = true;
@@ -74,13 +80,14 @@ export class CrewedProof {
     for (const each of this.used) each.fill(0);
     this.begun = 0;
     this.unnamed = 0;
+    this.gaveUp = false;
     this.left = this.project.count;
     return this.at(0);
   }
 
   private at(now: number): Outcome {
     if (this.left === 0) return this.named();
-    if (this.placed >= this.until) return "unfinished";
+    if (this.placed >= this.until || this.assignment.tried >= this.seatsUntil) return "unfinished";
     const { start, finish } = this;
     if (!this.windowsHold(now) || !this.amountsHold(now)) return "none";
     if (this.failures.covers(this.begun, now, finish)) return "none";
@@ -95,10 +102,13 @@ export class CrewedProof {
   }
 
   private named(): Outcome {
-    this.crew = this.assignment.crews(this.start);
-    if (this.crew !== null) return "found";
+    const named = this.assignment.crews(this.start, MOST_SEATS);
+    if (named instanceof Int32Array) {
+      this.crew = named;
+      return "found";
+    }
     this.unnamed++;
-    this.gaveUp ||= this.assignment.gaveUp;
+    this.gaveUp ||= named === "given up";
     return "none";
   }
 
