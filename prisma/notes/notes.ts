@@ -38,9 +38,9 @@ export const addNote = (hand: Hand, garment: string, text: string): Promise<void
   });
 
 /** Changes a note of one's own; an empty text takes it away. False when it is not theirs, is gone, or was changed since it was read. */
-export const changeNote = (hand: Hand, note: Pick<KeptNote, "id" | "version">, text: string): Promise<boolean> =>
+export const changeNote = (hand: Hand, { id, version }: Pick<KeptNote, "id" | "version">, text: string): Promise<boolean> =>
   inProduction(hand, async (tx, of) => {
-    const where = { ...of, ...note };
+    const where = { ...of, id, version };
     const row = await tx.note.findFirst({ where });
     const { count } =
       text === "" ? await tx.note.deleteMany({ where }) : await tx.note.updateMany({ where, data: { text, version: { increment: 1 } } });
