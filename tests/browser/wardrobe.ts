@@ -10,8 +10,10 @@ const PRODUCTION = "/productions/winter-for-larks";
 export const goTo = {
   productions: (page: Page) => page.goto("/"),
   overview: (page: Page) => page.goto(PRODUCTION),
-  garments: (page: Page) => page.goto(`${PRODUCTION}/garments`),
+  garments: (page: Page, query = "") => page.goto(`${PRODUCTION}/garments${query}`),
   garment: (page: Page, number: string) => page.goto(`${PRODUCTION}/garments/${number.replace(" ", "-")}`),
+  fittings: (page: Page) => page.goto(`${PRODUCTION}/fittings`),
+  tickets: (page: Page, number: string) => page.goto(`${PRODUCTION}/tickets?number=${encodeURIComponent(number)}`),
   workroom: (page: Page) => page.goto(`${PRODUCTION}/workroom`),
   purchase: (page: Page) => page.goto(`${PRODUCTION}/purchase`),
   import: (page: Page) => page.goto("/import"),
