@@ -24,7 +24,7 @@ export interface GridCell {
 }
 
 /** Roles of more places than this are folded into one row until they are opened. */
-export const MOST_UNFOLDED = 4;
+const MOST_UNFOLDED = 4;
 
 const NOBODY: GridCell = { performers: null, sizeGroup: "" };
 

@@ -1,7 +1,7 @@
 import type { Staging } from "#lib/staging/staging";
 import type { CastPlace, Scene } from "./casting";
 
-export interface HeldPlace {
+interface HeldPlace {
   readonly role: string;
   readonly place: number;
   readonly standing: "cast" | "cover";

@@ -9,7 +9,7 @@ export const pastedBlock = (text: string): readonly (readonly string[])[] => {
   return lines.map((line) => line.split("\t").map((cell) => cell.trim().replace(/^"(.*)"$/s, "$1")));
 };
 
-export interface PastedCells {
+interface PastedCells {
   readonly changes: readonly Recast[];
   /** What could not be placed, as sentences: nothing is changed for it. */
   readonly problems: readonly string[];

@@ -3,7 +3,7 @@ import { FIGURE_MARKS, type FigureMark } from "./figureMarks";
 import type { Point } from "./sectionNet";
 
 /** A note of the figure: the way of the tape, and a numbered disc beside the body with a line to it. */
-export interface FigureNote {
+interface FigureNote {
   readonly measurement: Measurement;
   /** Its number in the list of all measurements. */
   readonly number: number;
@@ -14,7 +14,7 @@ export interface FigureNote {
 }
 
 /** One neutral outline, front or back, with its notes; no figure of any body is on it. */
-export interface FigureView {
+interface FigureView {
   readonly view: FigureMark["view"];
   readonly width: number;
   readonly height: number;

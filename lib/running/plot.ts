@@ -15,7 +15,7 @@ export interface PlotCell {
   readonly change: { readonly minutes: Minutes; readonly where: ChangePlace } | null;
 }
 
-export interface PlotRow {
+interface PlotRow {
   readonly role: string;
   /** By scene; null where the role is off. */
   readonly cells: ReadonlyMap<string, PlotCell>;

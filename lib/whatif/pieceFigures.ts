@@ -27,7 +27,7 @@ export interface PieceFigures {
   readonly work: GarmentWork;
 }
 
-export interface PieceNeed {
+interface PieceNeed {
   readonly material: string;
   readonly measure: Need["measure"];
   readonly quantity: Quantity;

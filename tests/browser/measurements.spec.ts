@@ -57,6 +57,6 @@ test.describe("a supervisor", () => {
     await expect(page.getByRole("region", { name: "Faults" })).toContainText("twenty");
     await paste.fill("taken\twaist\thip\n2027-01-09\t25 1/4 in\t92 cm");
     await page.getByRole("button", { name: "Read it into the form" }).click();
-    await expect(page.getByLabel(/Waist, where the body bends/)).toHaveValue("25 1/4 in");
+    await expect(page.getByRole("textbox", { name: /Waist, where the body bends/ })).toHaveValue("25 1/4 in");
   });
 });

@@ -16,7 +16,7 @@ export interface GridFacts {
 }
 
 /** The hand on the grid: the cell in hand, where its block begins, what is typed so far, cells that are not kept yet. */
-export interface GridHand {
+interface GridHand {
   readonly at: Hand;
   readonly from: Hand;
   readonly typing: string | null;

@@ -4,7 +4,7 @@ import type { Staging } from "#lib/staging/staging";
 import { showHours } from "#lib/units/hours";
 import { nameOfRole } from "../../../_data/names";
 import { plural } from "../../../_data/plural";
-import { costumeHref } from "./plotLinks";
+import { costumeHref } from "./plotWords";
 
 /** Every costume, with its pieces and what they come to. */
 export const CostumeList = ({

@@ -6,7 +6,7 @@ import { words as wordsOf } from "#lib/words/words";
 import { Woven } from "../../../_components/Woven";
 import { garmentHref } from "../../../_data/address";
 import { nameOfConstruction } from "../../../_data/names";
-import { pieceHref } from "./plotLinks";
+import { pieceHref } from "./plotWords";
 
 const EACH = { performer: "one a performer", place: "one a place, shared by casts", role: "one for the role" } as const;
 const MOST = 6;

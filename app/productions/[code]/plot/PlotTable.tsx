@@ -4,7 +4,7 @@ import type { Staging } from "#lib/staging/staging";
 import { State } from "../../../_components/State";
 import { nameOfRole } from "../../../_data/names";
 import styles from "./Plot.module.css";
-import { costumeHref } from "./plotLinks";
+import { clock, costumeHref } from "./plotWords";
 
 const WIDTH_PER_MINUTE = 7;
 const [LEAST, MOST] = [96, 190];
@@ -81,6 +81,3 @@ const ChangeMark = ({ minutes }: { readonly minutes: number }) => (
     )}
   </span>
 );
-
-/** Minutes after curtain up as `0:53`. */
-const clock = (minutes: number): string => `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;

@@ -3,7 +3,7 @@
 import { productionHref } from "../../../_data/address";
 import { registerAction } from "../../../_gate/registerAction";
 import { rowAction } from "../../../_gate/rowAction";
-import { costumeHref } from "./plotLinks";
+import { costumeHref } from "./plotWords";
 
 export const keepScenes = registerAction({ act: "cast", file: "scenes.csv", title: "Scenes" });
 

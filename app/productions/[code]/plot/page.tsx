@@ -1,5 +1,7 @@
 import type { Metadata } from "next";
+import { castsOf } from "#lib/casting/castingGrid";
 import { costumeChanges, isQuick } from "#lib/running/changes";
+import { dressers } from "#lib/running/dressers";
 import { groupedChanges } from "#lib/running/groupedChanges";
 import { costumePlot } from "#lib/running/plot";
 import { ProductionFrame } from "../../../_components/ProductionFrame";
@@ -22,7 +24,16 @@ const PlotPage = async ({ params }: Props) => {
   const { member, view } = await requireProduction("read", (await params).code);
   const { staging } = view.prepared;
   const plot = costumePlot(staging);
-  const changes = groupedChanges(costumeChanges(staging));
+  const all = costumeChanges(staging);
+  // Casts dance on different evenings: each has its own dressers.
+  const evenings = castsOf(staging).map((cast) => ({
+    cast,
+    ...dressers(
+      staging,
+      all.filter((change) => change.cast === cast),
+    ),
+  }));
+  const changes = groupedChanges(evenings.flatMap((evening) => evening.changes));
   const quick = changes.filter(isQuick).length;
   const base = `${productionHref(staging.production.code)}/plot`;
   return (
@@ -65,7 +76,7 @@ const PlotPage = async ({ params }: Props) => {
       ) : (
         <>
           <PlotTable plot={plot} staging={staging} base={base} />
-          <ChangeTable changes={changes} staging={staging} />
+          <ChangeTable changes={changes} evenings={evenings} staging={staging} />
         </>
       )}
       <CostumeList staging={staging} works={view.prepared.works} garments={view.prepared.garments} base={base} />

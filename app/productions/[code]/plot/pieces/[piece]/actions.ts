@@ -4,7 +4,7 @@ import { z } from "zod";
 import { failed, ok } from "#lib/result";
 import { productionHref } from "../../../../../_data/address";
 import { editAction } from "../../../../../_gate/editAction";
-import { costumeHref } from "../../plotLinks";
+import { costumeHref } from "../../plotWords";
 import { askedPiece, PARAMETER } from "./askedPiece";
 
 /** Keeps the construction and parameters of a piece that were tried. */

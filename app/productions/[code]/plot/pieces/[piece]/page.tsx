@@ -9,7 +9,7 @@ import { shownColumns } from "../../../../../_data/columnLabel";
 import { requireProduction } from "../../../../../_data/requireProduction";
 import { may } from "../../../../../_gate/may";
 import { keepPiece } from "../../actions";
-import { costumeHref, pieceHref } from "../../plotLinks";
+import { costumeHref, pieceHref } from "../../plotWords";
 import { askedPiece } from "./askedPiece";
 import { Figures } from "./Figures";
 import { figuresView } from "./figuresView";
