@@ -86,7 +86,7 @@ test.describe("a supervisor", () => {
     await expect(cell(page, "Snowflakes 1", 0)).toContainText("Wren Okell");
     await expect(cell(page, "Snowflakes 1", 0)).toContainText("two places at once");
     await expect(panel(page)).toContainText("Wren Okell, first cast: Snowflakes 1 and Snowflakes 3 are both on");
-    await page.getByRole("button", { name: "Put back" }).click();
+    await panel(page).getByRole("button", { name: "Put back" }).click();
     await expect(cell(page, "Snowflakes 1", 0)).toContainText("Petra Lisk");
   });
 });
