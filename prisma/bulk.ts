@@ -25,9 +25,11 @@ export async function upsertRows<M extends Prisma.ModelName>(
   model: M,
   key: readonly (keyof Row<M> & string)[],
   rows: readonly Row<M>[],
+  /** Fields that only new rows are given. */
+  firstOnly: readonly (keyof Row<M> & string)[] = [],
 ): Promise<void> {
   await write(tx, model, rows, (fields) => {
-    const fixed = new Set<string>(["id", "companyId", "version", ...key]);
+    const fixed = new Set<string>(["id", "companyId", "version", ...key, ...firstOnly]);
     const changing = fields.filter((field) => !fixed.has(field));
     const target = `(${["companyId", ...key].map(quoted).join(", ")})`;
     if (changing.length === 0) return `on conflict ${target} do nothing`;

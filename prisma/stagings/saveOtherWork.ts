@@ -50,7 +50,13 @@ export async function saveOtherWork(saving: Saving, staging: Staging): Promise<v
       position,
       version: 1,
     })),
+    ["state"],
   );
+  // What was begun or is stuck stays so; the day it was done says the rest.
+  await tx.$executeRaw`
+    update task set state = case when done_on is null then 'open' else 'done' end, stuck = ''
+    where company_id = ${companyId}::uuid and production_id = ${productionId}::uuid and origin <> 'operation'
+      and ((done_on is not null and state <> 'done') or (done_on is null and state = 'done'))`;
   const codes = staging.otherWork.map(({ code }) => code);
   await tx.task.deleteMany({ where: { ...where, origin: { not: "operation" }, key: { notIn: codes } } });
   await tx.approval.deleteMany({ where: { ...where, code: { notIn: [...own] } } });

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
+import { listMarks } from "#prisma/work/marks";
 import { KeptNote } from "../../../../_components/KeptNote";
 import { ProductionFrame } from "../../../../_components/ProductionFrame";
 import { productionHref } from "../../../../_data/address";
@@ -9,6 +10,7 @@ import { may } from "../../../../_gate/may";
 import { PeopleNav } from "../PeopleNav";
 import { MakerTable } from "./MakerTable";
 import { makerRows } from "./makerRows";
+import { StuckTasks } from "./StuckTasks";
 
 type Props = {
   readonly params: Promise<{ readonly code: string }>;
@@ -53,6 +55,7 @@ const Makers = async ({ params, searchParams }: Props) => {
           </div>
         )}
       </div>
+      {view.plan && <StuckTasks plan={view.plan} marks={await listMarks(member.company, production.code)} />}
       <MakerTable rows={rows} production={production.code} />
     </ProductionFrame>
   );

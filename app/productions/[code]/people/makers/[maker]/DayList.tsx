@@ -1,44 +1,81 @@
 import type { Staging } from "#lib/staging/staging";
 import { showHours } from "#lib/units/hours";
+import { markedAs, type TaskMark } from "#prisma/work/marks";
+import { State } from "../../../../../_components/State";
 import { Swatch } from "../../../../../_components/Swatch";
 import { Woven } from "../../../../../_components/Woven";
 import { garmentHref } from "../../../../../_data/address";
 import { nameOfPerformer } from "../../../../../_data/names";
 import styles from "./MakerDay.module.css";
+import { MarkForm } from "./MarkForm";
 import type { DayPart } from "./makerDay";
 
+const NO_MARK: TaskMark = { state: "open", stuck: "", worked: 0 };
+const STATES = { open: "none", begun: "hand", stuck: "wait", done: "done", dropped: "cut" } as const;
+
 /** A day's stretches, one under the other, to be read from a table at arm's length. */
-export const DayList = ({ parts, staging }: { readonly parts: readonly DayPart[]; readonly staging: Staging }) =>
+export const DayList = ({
+  parts,
+  staging,
+  maker,
+  marks,
+  canMark,
+}: {
+  readonly parts: readonly DayPart[];
+  readonly staging: Staging;
+  readonly maker: string;
+  readonly marks: ReadonlyMap<string, TaskMark>;
+  readonly canMark: boolean;
+}) =>
   parts.length === 0 ? (
     <p className="q">Nothing is planned for this day.</p>
   ) : (
     <ol className={styles.day}>
-      {parts.map((part) => (
-        <li key={`${part.start} ${part.key}`} className={part.kind === "fitting" ? styles.fitting : undefined}>
-          <p className={styles.time}>
-            {part.from}
-            <span> to {part.to}</span>
-          </p>
-          <div>
-            <p className={styles.name}>
-              {part.task && <Swatch skill={part.task.skill} />}
-              {part.name}
-              {part.performer && `: ${nameOfPerformer(staging, part.performer)}`}
+      {parts
+        .map((part) => ({ part, mark: (part.task && marks.get(markedAs(part.task))) ?? NO_MARK }))
+        .map(({ part, mark }) => (
+          <li key={`${part.start} ${part.key}`} className={part.kind === "fitting" ? styles.fitting : undefined}>
+            <p className={styles.time}>
+              {part.from}
+              <span> to {part.to}</span>
             </p>
-            <p>
-              {part.garments.map((number) => (
-                <Woven key={number} number={number} href={garmentHref(staging.production.code, number)} />
-              ))}
-            </p>
-            <p className="cap">
-              {showHours(part.minutes)}
-              {part.task && part.task.minutes !== part.minutes && ` of ${showHours(part.task.minutes)}`}
-              {part.goesOn.before && ", begun before"}
-              {part.goesOn.after && ", goes on after"}
-              {part.room && `, ${staging.machines.find(({ code }) => code === part.room)?.name ?? part.room}`}
-            </p>
-          </div>
-        </li>
-      ))}
+            <div>
+              <p className={styles.name}>
+                {part.task && <Swatch skill={part.task.skill} />}
+                {part.name}
+                {part.performer && `: ${nameOfPerformer(staging, part.performer)}`}
+              </p>
+              <p>
+                {part.garments.map((number) => (
+                  <Woven key={number} number={number} href={garmentHref(staging.production.code, number)} />
+                ))}
+              </p>
+              <p className="cap">
+                {showHours(part.minutes)}
+                {part.task && part.task.minutes !== part.minutes && ` of ${showHours(part.task.minutes)}`}
+                {part.goesOn.before && ", begun before"}
+                {part.goesOn.after && ", goes on after"}
+                {mark.worked > 0 && `, ${showHours(mark.worked)} worked so far`}
+                {part.room && `, ${staging.machines.find(({ code }) => code === part.room)?.name ?? part.room}`}
+              </p>
+              {mark.state !== "open" && (
+                <State code={STATES[mark.state]}>
+                  {mark.state}
+                  {mark.stuck && `: ${mark.stuck}`}
+                </State>
+              )}
+            </div>
+            {part.task && canMark && (
+              <MarkForm
+                production={staging.production.code}
+                maker={maker}
+                task={part.task.key}
+                name={`${part.name}${part.garments.length > 0 ? `, ${part.garments.join(", ")}` : ""}`}
+                state={mark.state}
+                likely={Math.max(0, part.task.minutes - mark.worked)}
+              />
+            )}
+          </li>
+        ))}
     </ol>
   );

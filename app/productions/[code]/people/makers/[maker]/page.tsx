@@ -3,6 +3,7 @@ import Link from "next/link";
 import { addDays } from "#lib/calendar/days";
 import { readDate } from "#lib/calendar/readDate";
 import { showDay } from "#lib/calendar/showDay";
+import { listMarks } from "#prisma/work/marks";
 import { KeptNote } from "../../../../../_components/KeptNote";
 import { ProductionFrame } from "../../../../../_components/ProductionFrame";
 import { makerHref } from "../../../../../_data/address";
@@ -37,6 +38,7 @@ const MakerPage = async ({ params, searchParams }: Props) => {
   const read = readDate([asked].flat()[0] ?? "");
   const day = read.ok ? read.value : view.today;
   const href = makerHref(production.code, maker.code);
+  const marks = await listMarks(member.company, production.code);
   const parts = view.plan ? makerDay(view.plan, maker.code, day) : [];
   return (
     <ProductionFrame member={member} view={view} room="/people">
@@ -72,7 +74,7 @@ const MakerPage = async ({ params, searchParams }: Props) => {
                 {showDay(addDays(day, 1))}
               </Link>
             </header>
-            <DayList parts={parts} staging={staging} />
+            <DayList parts={parts} staging={staging} maker={maker.code} marks={marks} canMark={may(member.role, "work")} />
           </section>
         </>
       ) : (
