@@ -1,7 +1,9 @@
 import { meant } from "#lib/exchange/nearest";
 import { failed, ok, type Result } from "#lib/result";
 import { both } from "#lib/words/bothWords";
+import { answerGrowth } from "./answerGrowth";
 import { answerHands } from "./answerHands";
+import { answerInjury } from "./answerInjury";
 import { answerLessDecoration } from "./answerLessDecoration";
 import { answerMoreCostumes } from "./answerMoreCostumes";
 import { answerQuickChanges } from "./answerQuickChanges";
@@ -9,10 +11,12 @@ import { answerRecast } from "./answerRecast";
 import { answerSlips } from "./answerSlips";
 import { answerWorkOfDay } from "./answerWorkOfDay";
 import { answerBatchesInWeek } from "./batchesInWeek";
+import { answerBible } from "./bible";
 import { answerBudget } from "./budget";
 import { answerFittingClashes } from "./fittingClashes";
 import { answerFittingsWaiting } from "./fittingsWaiting";
 import { answerGoodsWaiting } from "./goodsWaiting";
+import { answerHiredChanges } from "./hiredChanges";
 import { answerHoursLeft } from "./hoursLeft";
 import { answerNetToBuy } from "./netToBuy";
 import { answerNotesUndone } from "./notesUndone";
@@ -20,6 +24,7 @@ import { answerOldMeasurements } from "./oldMeasurements";
 import { answerOpenTickets } from "./openTickets";
 import type { Option } from "./options";
 import type { Question } from "./question";
+import { answerSharing } from "./sharing";
 
 type Asks = Question["asks"];
 const asked = (number: number, code: string, asks: Asks, answer: Question["answer"], options: readonly Option[] = []): Question => ({
@@ -35,13 +40,18 @@ const WEEK: Option = { name: "week", kind: "day", meaning: "any day of the week 
 
 /** The twenty-five questions of a workroom, answered or not. */
 export const QUESTIONS: readonly Question[] = [
-  unanswered(
+  asked(
     1,
     "injury",
     both(
       "A principal is injured: which garments can the cover wear, with what alterations and hours, and do we still make dress?",
       "A principal is injured: which garments can the understudy wear, with what alterations and hours, and do we still make dress?",
     ),
+    answerInjury,
+    [
+      { name: "performer", kind: "performer", meaning: "who is injured (the first principal)" },
+      { name: "day", kind: "day", meaning: "from which day (the next Tuesday)" },
+    ],
   ),
   asked(2, "recast", both("If casting of the corps changes today, how many fittings and hours does that add, and to whom?"), answerRecast, [
     { name: "role", kind: "role", meaning: "the role (the first of the corps)" },
@@ -105,13 +115,23 @@ export const QUESTIONS: readonly Question[] = [
     { name: "drop", kind: "text", meaning: "counts to drop, by comma (gluedStones,sewnStones,stones)" },
   ]),
   unanswered(11, "stock", both("Which stock pieces fit this dancer within the let-out available?")),
-  unanswered(12, "hired", both("Which hired pieces have irreversible alterations?", "Which rented pieces have irreversible alterations?")),
-  unanswered(13, "share", both("Can two casts share this set on a two-show day, dry and legally?")),
+  asked(
+    12,
+    "hired",
+    both("Which hired pieces have irreversible alterations?", "Which rented pieces have irreversible alterations?"),
+    answerHiredChanges,
+  ),
+  asked(13, "share", both("Can two casts share this set on a two-show day, dry and legally?"), answerSharing, [
+    { name: "piece", kind: "piece", meaning: "one piece only (everything that is shared)" },
+    { name: "gap", kind: "whole", meaning: "minutes between the shows (as the calls say, else 150)" },
+  ]),
   asked(14, "measurements", both("Whose measurements are older than the allowed age?"), answerOldMeasurements, [
     { name: "days", kind: "whole", meaning: "allowed age in days (182)" },
     { name: "minor-days", kind: "whole", meaning: "the same for minors (91)" },
   ]),
-  unanswered(15, "growth", both("Which student will outgrow what before opening?")),
+  asked(15, "growth", both("Which student will outgrow what before opening?"), answerGrowth, [
+    { name: "before", kind: "milestone", meaning: "another milestone (the opening)" },
+  ]),
   asked(16, "clashes", both("Which fittings clash with class, rehearsal, rest or the one fitting room?"), answerFittingClashes),
   asked(17, "today", both("What should each person work on today, and what next if that stalls?"), answerWorkOfDay, [
     { name: "day", kind: "day", meaning: "another day (today)" },
@@ -132,7 +152,7 @@ export const QUESTIONS: readonly Question[] = [
     { name: "due", kind: "milestone", meaning: "the milestone they are for (that of the piece)" },
   ]),
   asked(24, "notes", both("Which notes from parade are undone, by priority and hours?"), answerNotesUndone),
-  unanswered(25, "bible", both("In ten years, could a stranger remake this from our bible?")),
+  asked(25, "bible", both("In ten years, could a stranger remake this from our bible?"), answerBible),
 ];
 
 /** The question of a code or a number; else a sentence that says what there is. */
