@@ -27,9 +27,20 @@ export const choices = (material: Material, toBuy: readonly NeedShare[], offers:
   offers
     .flatMap((offer) => {
       const cut = packsToCut(material, toBuy, offer, found);
-      return cut === null ? [] : [{ ...cut, offer, order: cheapestOrder(offer, Math.max(cut.byQuantity, cut.byCutting)) }];
+      return cut === null
+        ? []
+        : [{ ...cut, plan: once(cut.plan), offer, order: cheapestOrder(offer, Math.max(cut.byQuantity, cut.byCutting)) }];
     })
     .sort((a, b) => a.order.cost - b.order.cost || ascending(a.offer.supplier, b.offer.supplier) || a.offer.pack - b.offer.pack);
+
+/** Made when it is first asked for, and kept. */
+const once = <T>(make: () => T): (() => T) => {
+  let made: { readonly value: T } | null = null;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+};
 
 /** Why a material cannot be bought. */
 export const whyNobody = (name: string, offers: readonly Offer[]): string =>

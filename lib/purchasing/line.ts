@@ -31,6 +31,7 @@ export const lineOf = (
   neededBy: (need: Need) => PlainDate | null,
 ): PurchaseLine => {
   const { offer } = choice;
+  const plan = choice.plan();
   const demands = supplied.map((one) => one.demand);
   const { code, name, colour, measure } = demands[0]!.material;
   const sets = demands.flatMap(({ set }) => set ?? []);
@@ -64,6 +65,7 @@ export const lineOf = (
     pack: offer.pack,
     pricePerPack: deliveries.at(-1)!.parts.at(-1)!.price,
     cost: sum(deliveries.map(({ cost }) => cost)),
+    cut: plan === null || plan.stock === null ? null : { stocks: plan.count, bound: plan.bound, proved: plan.proved },
     deliveries,
     reasons: demands.flatMap((demand) => demand.shares.map((share) => reasonOf(share.need))),
   };

@@ -50,6 +50,8 @@ export interface PurchaseLine {
   readonly pricePerPack: MinorUnits;
   /** Of all its deliveries; carriage stands with the suppliers. */
   readonly cost: MinorUnits;
+  /** Stocks its cutting opens, and the fewest that any plan can; null where packs are not cut one by one. */
+  readonly cut: { readonly stocks: number; readonly bound: number; readonly proved: boolean } | null;
   /** The orders it is bought in: one, or several where keeping costs more than another order. */
   readonly deliveries: readonly LineDelivery[];
   /** First day it is cut in the plan; null when there is no plan for it. */

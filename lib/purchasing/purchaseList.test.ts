@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Need } from "#lib/breakdown/work";
 import type { PlainDate } from "#lib/calendar/plainDate";
+import type { CutAnswer, FoundCuts } from "#lib/cutting/question";
 import type { Lot, Material, Offer } from "#lib/materials/material";
 import { bone, centimetres, hooks, inches, lotOf, needOf, net, offerOf, piecesNeed, production, worksOf, yards } from "./goods.fixture";
 import { purchaseList } from "./purchaseList";
@@ -70,8 +71,15 @@ describe("purchase list", () => {
   it("cuts bones from coils, so that the packs come from the cutting plan", () => {
     // Three 40 cm bones leave 20 cm of a 1 m coil twice: 1.2 m would be two coils by length, and two it takes; four bones take two, five three.
     const offer = offerOf(bone, centimetres(100), 500);
+    const bought = (count: number, found?: FoundCuts) =>
+      purchaseList(
+        { materials: [bone], offers: [offer], lots: [], production },
+        worksOf([piecesNeed("LM 1", bone, centimetres(40), count)]),
+        () => null,
+        { found },
+      );
     const packs = (count: number) => {
-      const { purchase, cutting } = list([bone], [offer], [], [piecesNeed("LM 1", bone, centimetres(40), count)]);
+      const { purchase, cutting } = bought(count);
       return [purchase.lines[0]!.packs, cutting[0]!.count, cutting[0]!.bound];
     };
     expect([packs(3), packs(4), packs(5)]).toEqual([
@@ -79,6 +87,12 @@ describe("purchase list", () => {
       [2, 2, 2],
       [3, 3, 2],
     ]);
+    const [line] = bought(5).purchase.lines;
+    expect(line).toMatchObject({ cut: { stocks: 3, bound: 2, proved: false } });
+    expect(line!.arithmetic).toContain("since the pieces as laid out open 3, at least 2");
+    // A search proves what no rule can: two pieces a coil.
+    const proof = (): CutAnswer => ({ kind: "stocks", used: 3, bound: 3, patterns: [] });
+    expect(bought(5, proof).purchase.lines[0]!.arithmetic).toContain("open 3, and no plan opens fewer");
   });
 
   it("says when a bone is longer than any pack, and when nobody sells a thing or nobody has listed it", () => {
@@ -118,6 +132,15 @@ describe("purchase list", () => {
     expect(purchase.lines).toEqual([]);
     expect(purchase.covered).toMatchObject([{ material: "NET", gross: yards(4), fromShelf: [{ lot: "N", quantity: yards(4) }] }]);
     expect(cutting).toMatchObject([{ lot: "N", used: yards(4), count: 1 }]);
+  });
+
+  it("takes a lot of soft goods as one length, however long a pack is", () => {
+    const bolts = offerOf(net, yards(20), 5800);
+    // Four skirts of 23 yd are 92 of 95 yd; no bolt of 20 yd would hold one.
+    const needs = ["LM 1", "LM 2", "LM 3", "LM 4"].map((garment) => needOf(garment, net, yards(23)));
+    const { purchase, cutting } = list([net], [bolts], [lotOf(net, "N", yards(95))], needs);
+    expect(purchase.lines).toEqual([]);
+    expect(cutting).toMatchObject([{ lot: "N", stock: yards(95), count: 1, used: yards(92), patterns: [{ offcut: yards(3) }] }]);
   });
 
   it("does not take rods together for a length that each is too short for", () => {

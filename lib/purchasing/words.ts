@@ -66,12 +66,15 @@ const alike = (needs: readonly number[], figure: (shown: number) => string): str
     .join(" + ");
 
 /** Why there are more packs than the quantity fills; empty when there are not. */
-const whyPacks = ({ byQuantity, byCutting, order, offer }: Choice): string => {
+const whyPacks = ({ byQuantity, byCutting, order, offer, plan }: Choice): string => {
   if (order.packs > Math.max(byQuantity, byCutting))
     return order.packs > offer.minimumPacks
       ? `, less than ${Math.max(byQuantity, byCutting)} at their price`
       : `, the least ${offer.supplier} sells`;
-  return byCutting > byQuantity ? `, since the pieces as laid out open ${byCutting}` : "";
+  if (byCutting <= byQuantity) return "";
+  const cut = plan();
+  const bound = cut === null || cut.stock === null ? "" : cut.proved ? ", and no plan opens fewer" : `, at least ${cut.bound}`;
+  return `, since the pieces as laid out open ${byCutting}${bound}`;
 };
 
 /** Why in one order or in several, where that was weighed; empty where it was no question. */

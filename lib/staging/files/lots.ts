@@ -16,7 +16,7 @@ export const lots = stagingFile({
       material: column(codeText(), { meaning: "Material", example: "net-white-54", refersTo: "materials" }),
       dyeLot: column(anyText(), { meaning: "The maker's number of the dye lot", example: "7741", empty: "not known" }),
       quantity: column(quantity(lengths), {
-        meaning: "What is there: a length with its unit, or a count",
+        meaning: "What is there: a length with its unit (of cloth one length, not several), or a count",
         unit: "length or count",
         example: "12 yd",
       }),
