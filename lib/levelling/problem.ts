@@ -68,7 +68,7 @@ export interface EnginePerformer {
   readonly id: string;
   /** When a fitting may be: work span less class, calls, rests. Sorted, disjoint. */
   readonly free: readonly Interval[];
-  /** Most visits that begin in one week; absent: any number. Those with something pinned count, and may be more. */
+  /** Most visits that begin in one week; absent: no limit. Those with something pinned count, and may be more. */
   readonly visitsAWeek?: number;
 }
 
