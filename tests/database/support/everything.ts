@@ -40,7 +40,9 @@ export async function everything(code: string): Promise<AuthorizedCompany> {
   await db.fitting.create({ data: { companyId, visitId, useId, kind: "first", note: "" } });
   await shelfAndOrders({ ...of, byId });
   await db.note.create({ data: { ...of, garmentId, byId, text: "Mind the tip." } });
-  await db.edit.create({ data: { ...of, byId, kind: "do", title: "Wings", changes: [{ file: "pieces.csv" }] } });
+  const edit = { ...of, byId, title: "Wings", changes: [{ file: "pieces.csv" }] };
+  const { id: takesBackId } = await db.edit.create({ data: { ...edit, kind: "do" } });
+  await db.edit.create({ data: { ...edit, kind: "undo", takesBackId } });
   await db.file.create({ data: { ...of, byId, name: "wing.png", mediaType: "image/png", bytes: 3, sha256: "0".repeat(64), path: "wing" } });
   await db.handPin.create({ data: { ...of, byId, key: "RM 001/cut", makers: ["bel"], starts: 30_000_000 } });
   await db.savedView.create({ data: { ...of, byId, room: "garments", name: "late tutus", query: "state=late" } });
