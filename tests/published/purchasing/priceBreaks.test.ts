@@ -4,7 +4,13 @@ import { orderOf } from "#lib/purchasing/packs";
 import published from "./lotsizing.json";
 
 /** Each entry of lotsizing.json carries its source: D a year, K an order, holding as a share of the price, price from so many on. */
-type Example = (typeof published.eoq)[number];
+interface Example {
+  readonly D: number;
+  readonly K: number;
+  readonly holdingRate?: number;
+  readonly breakpoints?: readonly number[];
+  readonly unitCosts?: readonly number[];
+}
 type Breaks = Offer["breaks"];
 
 const offer = ({ breakpoints = [0], unitCosts = [0] }: Example, breaks: Breaks): Offer => ({
