@@ -52,7 +52,7 @@ export const DayList = ({
               </p>
               <p className="cap">
                 {showHours(part.minutes)}
-                {part.task && part.task.minutes !== part.minutes && ` of ${showHours(part.task.minutes)}`}
+                {part.whole !== part.minutes && ` of ${showHours(part.whole)}`}
                 {part.goesOn.before && ", begun before"}
                 {part.goesOn.after && ", goes on after"}
                 {mark.worked > 0 && `, ${showHours(mark.worked)} worked so far`}
@@ -72,7 +72,7 @@ export const DayList = ({
                 task={part.task.key}
                 name={`${part.name}${part.garments.length > 0 ? `, ${part.garments.join(", ")}` : ""}`}
                 state={mark.state}
-                likely={Math.max(0, part.task.minutes - mark.worked)}
+                likely={Math.max(0, part.whole - mark.worked)}
               />
             )}
           </li>

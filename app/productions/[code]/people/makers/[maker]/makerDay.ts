@@ -13,6 +13,8 @@ export interface DayPart {
   readonly from: string;
   readonly to: string;
   readonly minutes: Minutes;
+  /** The whole of the task, at the maker's pace. */
+  readonly whole: Minutes;
   readonly name: string;
   readonly garments: readonly string[];
   /** Null for a fitting. */
@@ -29,21 +31,22 @@ export const makerDay = (plan: StagingPlan, maker: string, date: PlainDate): rea
   const [dawn, night] = [wallMinute(date, 0), wallMinute(addDays(date, 1), 0)];
   const tasks = plan.tasks
     .filter((task) => task.maker === maker)
-    .flatMap((task) =>
-      task.stretches
+    .flatMap((task) => {
+      const whole = task.stretches.reduce((sum, { start, end }) => sum + end - start, 0);
+      return task.stretches
         .filter(({ start, end }) => start < night && end > dawn)
         .map((stretch): DayPart => {
           const [start, end] = [Math.max(stretch.start, dawn), Math.min(stretch.end, night)];
           const goesOn = { before: (task.start ?? start) < dawn, after: (task.end ?? end) > night };
           const of = { key: task.key, name: task.name, garments: task.garments, task, performer: null, room: null, goesOn };
-          return { kind: "task", ...of, ...clocks(start, end) };
-        }),
-    );
+          return { kind: "task", ...of, whole, ...clocks(start, end) };
+        });
+    });
   const fittings = plan.fittings.flatMap((fitting): readonly DayPart[] => {
     const { fitter, start, end, garment, name, performer, room } = fitting;
     if (fitter !== maker || start === null || end === null || start < dawn || start >= night) return [];
     const of = { key: `${garment}/${fitting.fitting}`, name, garments: [garment], task: null, performer, room };
-    return [{ kind: "fitting", ...of, goesOn: { before: false, after: false }, ...clocks(start, end) }];
+    return [{ kind: "fitting", ...of, whole: end - start, goesOn: { before: false, after: false }, ...clocks(start, end) }];
   });
   return [...tasks, ...fittings].toSorted((a, b) => a.start - b.start || (a.key < b.key ? -1 : 1));
 };
