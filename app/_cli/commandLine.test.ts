@@ -13,6 +13,7 @@ describe("the command line", () => {
       folder: "swans",
       out: "dir",
       json: false,
+      cut: 0,
       seconds: 4,
       rounds: null,
       seed: 1,
@@ -61,6 +62,7 @@ describe("the command line", () => {
     expect(read("plan swans")).toContain("--out DIR");
     expect(read("plan swans ducks --out dir")).toContain('"ducks"');
     expect(read("plan swans --out dir --seconds soon")).toContain("--seconds takes a whole number");
+    expect(read("plan swans --out dir --cut soon")).toContain("--cut takes a whole number");
     expect(read("plan swans --out dir --rounds -1")).toContain("--rounds");
     expect(read("plan swans --out dir --today tomorrow")).toContain("2027-01-11");
     expect(read("check swans --json")).toBe("check has no option --json.");

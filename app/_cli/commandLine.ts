@@ -22,11 +22,13 @@ export interface PlanCommand extends SearchOptions {
   readonly folder: string;
   readonly out: string;
   readonly json: boolean;
+  /** Seconds for each cutting plan that is not proved at once; 0: none. */
+  readonly cut: number;
 }
 
 /** The options of each command, apart from --help. */
 const OPTIONS = {
-  plan: ["out", "json", ...SEARCH_OPTIONS],
+  plan: ["out", "json", "cut", ...SEARCH_OPTIONS],
   check: [],
   /** Read apart: it takes the options of the question. */
   ask: [],
@@ -96,6 +98,8 @@ const aboutOf = (word: string | undefined) => (isHelped(word) ? word : "tarlatan
 const planOf = (folder: string, options: ReadonlyMap<string, string>): Result<PlanCommand, string> => {
   const out = options.get("out");
   if (out === undefined) return failed("Say where the tables go: --out DIR.");
+  const cut = options.get("cut") ?? "0";
+  if (!/^\d{1,4}$/.test(cut)) return failed("--cut takes a whole number of seconds, 0 or more.");
   const search = readSearch(options);
-  return search.ok ? ok({ name: "plan", folder, out, json: options.has("json"), ...search.value }) : search;
+  return search.ok ? ok({ name: "plan", folder, out, json: options.has("json"), cut: Number(cut), ...search.value }) : search;
 };

@@ -34,7 +34,7 @@ Examples
   npm run -s tarlatan -- plan seed/small --out plan --json | jq .lateGarments
 
 Usage
-  npm run -s tarlatan -- plan FOLDER --out DIR [--json] [--seconds S] [--rounds R] [--seed N] [--today DAY]
+  npm run -s tarlatan -- plan FOLDER --out DIR [--json] [--seconds S] [--rounds R] [--seed N] [--today DAY] [--cut S]
 
 Options
   --out DIR      where the tables go; files of the same names there are replaced
@@ -44,6 +44,7 @@ Options
   --seed N       where the search begins (1); same seed and rounds, same plan
   --today DAY    plan from this day, like 2027-01-11, and order goods on it
                  (today, or the production's first day if that is later)
+  --cut S        search so long for each cutting plan that is not proved at once (0: none)
 
 Writes tasks.csv, plan.csv, load.csv, fittings.csv, purchase.csv, cutting.csv, notes.csv and summary.json.
 Ends with 0 when a plan was found, 2 when the folder or the command has faults (nothing is written), 1 on a defect.

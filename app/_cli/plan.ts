@@ -6,6 +6,7 @@ import { summaryJson } from "#lib/sheets/summaryJson";
 import type { PlanCommand } from "./commandLine";
 import { faultLines } from "./faultLines";
 import type { Output } from "./output";
+import { proveCuts } from "./proveCuts";
 import { readFolder } from "./readFolder";
 import { searching, timeText } from "./searching";
 import { summaryLines } from "./summaryLines";
@@ -22,7 +23,8 @@ export const plan = async (command: PlanCommand, output: Output): Promise<number
   const staging = read.value;
   const options = searching(command, staging.production);
   output.words(`Planning ${staging.production.title} from ${options.today}${timeText(command)} ...`);
-  const made = await planStaging(staging, options);
+  const planned = await planStaging(staging, options);
+  const made = command.cut > 0 ? await proveCuts(planned, command.cut) : planned;
   const summary = `${JSON.stringify(summaryJson(made, VERSION), null, 2)}\n`;
   await writeFolder(command.out, filesOf(made, summary));
   output.data(command.json ? summary : summaryLines(made));
