@@ -103,9 +103,11 @@ export const TryForm = ({
         )}
         <EditAnswer outcome={outcome} />
         <div className={`acts ${styles.acts}`}>
-          <button type="submit" className="press second">
-            Work it out
-          </button>
+          <noscript>
+            <button type="submit" className="press second">
+              Work it out
+            </button>
+          </noscript>
           <button type="submit" className="press" formAction={keep} disabled={waiting}>
             {waiting ? "Keeping" : "Keep"}
           </button>
