@@ -24,6 +24,8 @@ export async function findRoutes(page: Page, address: string, from = "/"): Promi
   const seen = new Set(waiting);
   while (waiting.length > 0 && seen.size < 400) {
     const path = waiting.shift() ?? from;
+    // Sixty performers wait where one is enough.
+    if (found.has(patternOf(path, patterns) ?? "")) continue;
     await page.goto(address + path);
     const landed = new URL(page.url());
     const pattern = patternOf(landed.pathname, patterns);
