@@ -1,4 +1,5 @@
 import type { Length } from "#lib/units/quantities";
+import { areaBound } from "./areaBound";
 import { materialBound } from "./bound";
 import type { CutPiece, CuttingPlan } from "./cuttingPlan";
 import { inStocks, isLengthwise, type Lanes, lanesOf, placedInLanes } from "./lanes";
@@ -53,10 +54,9 @@ export const measureOut = (pieces: readonly Piece[], goods: Goods, found: FoundC
 };
 
 const onCloth = (pieces: readonly Piece[], goods: OnCloth, lanes: Lanes, found: FoundCuts): CuttingPlan => {
-  const { cuttable, stock } = goods;
+  const { stock } = goods;
   const rows = lanes.stocks.map((own) => placedInLanes(own, pieces, goods));
-  const areas = pieces.map(({ length, breadth }) => length * (breadth ?? cuttable));
-  const bound = stock === null ? Math.min(1, pieces.length) : materialBound(areas, stock * cuttable);
+  const bound = stock === null ? Math.min(1, pieces.length) : fewestOnCloth(pieces, goods, stock);
   const inRows = told(rows, goods, { ...lanes, bound, lengthBound: 0 });
   if (stock !== null && inRows.proved) return inRows;
   const fitted = onRoll(pieces, goods, found);
@@ -64,6 +64,18 @@ const onCloth = (pieces: readonly Piece[], goods: OnCloth, lanes: Lanes, found: 
   if (fitted.stocks.length === 0) return plain;
   const tried = told(fitted.stocks, goods, { ...fitted, bound });
   return tried.count < plain.count || (tried.count === plain.count && tried.used < plain.used) ? tried : plain;
+};
+
+/** Each piece takes the cut beside it and after it. */
+const fewestOnCloth = (pieces: readonly Piece[], { cuttable, kerf, turned }: OnCloth, stock: Length): number => {
+  const taken = pieces.map(({ length, breadth }) => ({ length: length + kerf, breadth: (breadth ?? cuttable) + kerf }));
+  const whole = { length: stock + kerf, breadth: cuttable + kerf };
+  return turned
+    ? materialBound(
+        taken.map(({ length, breadth }) => length * breadth),
+        whole.length * whole.breadth,
+      )
+    : areaBound(taken, whole.length, whole.breadth);
 };
 
 const endOf = (pieces: readonly CutPiece[]): Length => pieces.reduce((most, piece) => Math.max(most, piece.y + piece.length), 0);
