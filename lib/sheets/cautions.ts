@@ -11,9 +11,6 @@ const BY_MACHINE: Readonly<Record<string, string>> = {
   "steam iron": "steam burns, nylon melts; off when left",
   "dye vat": "gloves, mask for powder, air; data sheet first",
   overlock: "cuts as it sews: guard on",
-  lockstitch: "off before threading",
-  coverstitch: "off before threading",
-  ruffler: "off before threading",
 };
 
 type Work = Pick<WorkOperation, "machine" | "skill" | "straining">;

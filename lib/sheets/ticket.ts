@@ -48,7 +48,7 @@ export interface TicketSource {
 }
 
 /** As many lines as half a sheet of A4 or Letter holds. */
-const MOST_LINES = 7;
+const MOST_LINES = 6;
 
 /** The tickets of one garment: every task, or those for which `isWanted` says so of the plan's task. None when there is nothing to do. */
 export const ticketsOf = (

@@ -28,9 +28,7 @@ export const TicketPaper = ({
   const words = wordsOf(staging.production.words);
   const skills = [...new Set(lines.map(({ skill }) => words.skills[skill]))];
   const [first, ...others] = garment.wearers;
-  const waits = ticket.fittings.map(
-    ({ name, performer, start }) => `${name}, ${nameOfPerformer(staging, performer)}, ${start === null ? "no time yet" : showWall(start)}`,
-  );
+  const whose = (performer: string) => (performer === first?.performer ? "" : `, ${nameOfPerformer(staging, performer)}`);
   return (
     <article className={styles.ticket} aria-label={`${words.trade.ticket} of ${garment.number}`}>
       <header>
@@ -61,20 +59,23 @@ export const TicketPaper = ({
             </dl>
           )}
         </div>
-        <div>
-          {waits.length > 0 && (
-            <p>
-              <b>Fittings</b> {waits.join("; ")}.
-            </p>
-          )}
-          {ticket.cautions.length > 0 && (
-            <p>
-              <b>Take care</b> {ticket.cautions.join(" ")}
-            </p>
-          )}
-        </div>
+        {ticket.fittings.length > 0 && (
+          <ul aria-label="Fittings">
+            {ticket.fittings.map(({ name, performer, start }) => (
+              <li key={`${name} ${performer}`}>
+                <b>{start === null ? "no time yet" : showWall(start)}</b> {name.toLowerCase()}
+                {whose(performer)}
+              </li>
+            ))}
+          </ul>
+        )}
       </div>
       <TicketTasks lines={lines} makerOf={(code) => (code === null ? "" : nameOfMaker(staging, code))} hours={showHours} />
+      {ticket.cautions.length > 0 && (
+        <p className={styles.care}>
+          <b>Take care</b> {ticket.cautions.join(" ")}
+        </p>
+      )}
       <div className={styles.noted}>
         <span>Noted</span>
         <i />

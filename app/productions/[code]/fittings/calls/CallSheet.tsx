@@ -65,7 +65,13 @@ export const CallSheet = ({
                 <span className={styles.small}>{rolesOf(visit.performer, staging)}</span>
               </td>
               <td>{unique(visit.fittings.map(({ name }) => name)).join("; ")}</td>
-              <td>{unique(visit.fittings.map(({ garment }) => garment)).join(", ")}</td>
+              <td>
+                {unique(visit.fittings.map(({ garment }) => garment)).map((number) => (
+                  <span key={number} className={styles.number}>
+                    {number}
+                  </span>
+                ))}
+              </td>
               <td className="num">{visit.end - visit.start}</td>
               <td>{unique(visit.fittings.flatMap(({ kind }) => COME_WITH[kind].split(/[,;] /))).join(", ")}</td>
               <td className={styles.write} />
