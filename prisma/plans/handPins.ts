@@ -1,10 +1,11 @@
 import type { HandPin } from "#lib/planning/handPins";
 import type { StoredPlan } from "#lib/planning/storedPlan";
+import { failed, ok, type Result } from "#lib/result";
 import { writeAuditIn } from "../audit";
 import type { AuthorizedCompany } from "../authorized";
 import { database } from "../client";
 import { newId } from "../ids";
-import { publishPlanIn } from "./publish";
+import { type NotPublished, publishPlanIn } from "./publish";
 import { type PlanOf, savePlanIn } from "./save";
 
 /** What was fixed by hand in a production, by the order of its keys. */
@@ -13,31 +14,49 @@ export async function loadHandPins(company: AuthorizedCompany, productionId: str
   return rows.map(({ key, makers, room, starts }) => ({ key, makers, room, start: starts }));
 }
 
-/** Keeps a pin and the plan that follows from it, and makes that plan the workroom's: all or nothing. */
-export function keepMove(company: AuthorizedCompany, of: PlanOf, pin: HandPin, plan: StoredPlan): Promise<void> {
+/** Why the plan that follows from a pin is not published: nothing is kept then. */
+class NotKept extends Error {
+  constructor(readonly why: NotPublished) {
+    super(why);
+  }
+}
+
+/** Keeps a pin and the plan that follows from it, and makes that plan the production's: all or nothing. */
+export async function keepMove(
+  company: AuthorizedCompany,
+  of: PlanOf,
+  pin: HandPin,
+  plan: StoredPlan,
+): Promise<Result<null, NotPublished>> {
   const companyId: string = company;
   const { productionId, user, name } = of;
-  return database().$transaction(
-    async (tx) => {
-      const { key, makers, room, start: starts } = pin;
-      const placed = { makers: [...makers], room, starts, byId: user };
-      await tx.handPin.upsert({
-        where: { companyId_productionId_key: { companyId, productionId, key } },
-        create: { id: newId(), companyId, productionId, key, ...placed },
-        update: placed,
-      });
-      await writeAuditIn(tx, companyId, {
-        user,
-        production: productionId,
-        action: "moved by hand",
-        detail: name,
-        after: { ...placed, key },
-      });
-      const published = await publishPlanIn(tx, company, user, await savePlanIn(tx, company, of, plan));
-      if (!published.ok) throw new Error(`The plan that follows was not published: ${published.error}. Nothing was kept.`);
-    },
-    { timeout: 60_000 },
-  );
+  try {
+    await database().$transaction(
+      async (tx) => {
+        const { key, makers, room, start: starts } = pin;
+        const placed = { makers: [...makers], room, starts, byId: user };
+        await tx.handPin.upsert({
+          where: { companyId_productionId_key: { companyId, productionId, key } },
+          create: { id: newId(), companyId, productionId, key, ...placed },
+          update: placed,
+        });
+        await writeAuditIn(tx, companyId, {
+          user,
+          production: productionId,
+          action: "moved by hand",
+          detail: name,
+          after: { ...placed, key },
+        });
+        const published = await publishPlanIn(tx, company, user, await savePlanIn(tx, company, of, plan));
+        if (!published.ok) throw new NotKept(published.error);
+      },
+      { timeout: 60_000 },
+    );
+    return ok(null);
+  } catch (error) {
+    if (error instanceof NotKept) return failed(error.why);
+    throw error;
+  }
 }
 
 /** Frees what was fixed: it stays where it is until the production is levelled again. False: it was not fixed. */

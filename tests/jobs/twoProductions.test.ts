@@ -7,6 +7,7 @@ import { restorePlan, storePlan } from "#lib/planning/restore";
 import { type AuthorizedCompany, authorizeCompany } from "#prisma/authorized";
 import { database } from "#prisma/client";
 import { loadDemonstration } from "#prisma/demonstration/load";
+import { keepMove, loadHandPins } from "#prisma/plans/handPins";
 import { loadCurrentPlan } from "#prisma/plans/load";
 import { publishPlan } from "#prisma/plans/publish";
 import { latestRun, startRun, stopRun } from "#prisma/plans/runs";
@@ -122,6 +123,10 @@ describe("two productions of one workroom", () => {
       storePlan(prepared, answer, inputRevision),
     );
     expect(await publishPlan(company, null, planId)).toEqual({ ok: false, error: "time taken" });
+    const pin = { key: prepared.nodes[0]!.key, makers: ["delia"], room: null, start: 30_000_000 };
+    const of = { productionId, workroomId, user: null, name: "moved" };
+    expect(await keepMove(company, of, pin, storePlan(prepared, answer, inputRevision))).toEqual({ ok: false, error: "time taken" });
+    expect(await loadHandPins(company, productionId)).toEqual([]);
     await nothingTwice();
   });
 

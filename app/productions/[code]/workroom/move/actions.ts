@@ -41,7 +41,9 @@ export const keepWork = memberAction({
     const { pin, stored, moves } = result.value;
     const name = `${moves.moved.find(({ key }) => key === pin.key)?.name ?? input.key} moved by hand`;
     const { productionId, workroomId } = view;
-    await keepMove(member.company, { productionId, workroomId, user: member.user.id, name }, pin, stored);
+    const kept = await keepMove(member.company, { productionId, workroomId, user: member.user.id, name }, pin, stored);
+    if (!kept.ok)
+      return refused("Another production of the workroom has some of that time by now. Nothing was moved: look at what follows again.");
     return done(`${name}.`, `${productionHref(input.production)}/workroom`);
   },
 });
