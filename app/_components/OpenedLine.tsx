@@ -24,11 +24,13 @@ export const OpenedLine = ({
 }) => (
   <tbody className={styles.line} id={id}>
     <tr>
-      <td className={tick ? `name ${styles.ticked}` : "name"}>
-        {tick}
-        <details>
-          <summary>{name}</summary>
-        </details>
+      <td className="name">
+        <div className={tick ? styles.ticked : undefined}>
+          {tick}
+          <details>
+            <summary>{name}</summary>
+          </details>
+        </div>
       </td>
       {cells}
     </tr>

@@ -40,7 +40,7 @@ export interface Spending {
 }
 
 /** What the purchase list comes to: its lines, carriage, and garments bought or hired whole. */
-export interface YetToBuy {
+interface YetToBuy {
   readonly lines: readonly Pick<PurchaseLine, "material" | "cost">[];
   readonly carriage: MinorUnits;
   readonly garments: MinorUnits;

@@ -10,13 +10,14 @@ const openOf = ({ pack, packs, received }: OrderLine): bigint => {
   return open > 0n ? open : 0n;
 };
 
-/** The lot of a line that is on order: made when it is placed, and kept to what is still to come and when. */
+/** The lot of a line that is on order: made when it is placed, and kept to what is still to come, when, and of which dye lot if that is known. */
 export async function awaitLine(
   tx: Transaction,
   companyId: string,
   order: Pick<PurchaseOrder, "number">,
   line: OrderLine,
   promised: PlainDate,
+  dyeLot?: string,
 ): Promise<void> {
   const arrives = databaseDate(promised);
   const quantity = openOf(line);
@@ -27,7 +28,7 @@ export async function awaitLine(
   const lot = await tx.lot.upsert({
     where,
     create: { id: where.companyId_id.id, companyId, materialId, code, dyeLot: "", quantity, location: "", arrives, retiredAt },
-    update: { quantity, arrives, retiredAt, version: { increment: 1 } },
+    update: { quantity, arrives, retiredAt, ...(dyeLot ? { dyeLot } : {}), version: { increment: 1 } },
     select: { id: true },
   });
   await tx.orderLine.update({ where: { companyId_id: { companyId, id: line.id } }, data: { lotId: lot.id, promised: arrives } });

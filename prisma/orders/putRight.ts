@@ -13,7 +13,7 @@ import { lockLot } from "../stock/lockLot";
 import { changeOrder, type OrderDoing } from "./changeOrder";
 import { awaitLine } from "./onOrder";
 
-export interface SentBack {
+interface SentBack {
   readonly line: number;
   /** Code of the lot they go back from: one that came with this line. */
   readonly lot: string;

@@ -12,7 +12,7 @@ import { lockLot } from "../stock/lockLot";
 import { type ChangingOrder, changeOrder, type OrderDoing, type OrderTrouble } from "./changeOrder";
 import { awaitLine } from "./onOrder";
 
-export interface Delivered {
+interface Delivered {
   readonly line: number;
   readonly on: PlainDate;
   /** As measured or counted. */
@@ -55,7 +55,9 @@ export const receiveGoods = (
       where: { companyId_id: { companyId, id: line.id } },
       data: { received: { increment: quantity } },
     });
-    if (now.promised) await awaitLine(tx, companyId, changing.order, now, plainDate(now.promised));
+    // What must match was asked for of one dye lot: the rest is awaited of the one that came.
+    const dyeLot = line.oneLotSet === null ? undefined : delivered.dyeLot;
+    if (now.promised) await awaitLine(tx, companyId, changing.order, now, plainDate(now.promised), dyeLot);
     return ok({ lot: lot.code });
   });
 

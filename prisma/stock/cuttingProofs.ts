@@ -25,7 +25,7 @@ export async function keepAnswer(company: AuthorizedCompany, question: CutQuesti
 }
 
 /** Answers kept so far, and which questions nothing more is looked for. */
-export interface KeptCuts {
+interface KeptCuts {
   readonly isEmpty: boolean;
   readonly found: FoundCuts;
   readonly isEnded: (question: CutQuestion) => boolean;

@@ -5,8 +5,7 @@ import { database } from "../client";
 import { newId } from "../ids";
 import { databaseDate, plainDate } from "../plainDates";
 
-export const SWATCH_TYPES = ["image/png", "image/jpeg", "image/webp"] as const;
-export type SwatchType = (typeof SWATCH_TYPES)[number];
+export type SwatchType = "image/png" | "image/jpeg" | "image/webp";
 
 /** A page of the dye book as it is shown. */
 export interface DyePage extends DyeEntry {
@@ -14,7 +13,7 @@ export interface DyePage extends DyeEntry {
   readonly production: string | null;
 }
 
-export interface DyeWish extends Pick<DyeEntry, "material" | "lot" | "garments" | "colour" | "recipe" | "cautions" | "dyedOn"> {
+interface DyeWish extends Pick<DyeEntry, "material" | "lot" | "garments" | "colour" | "recipe" | "cautions" | "dyedOn"> {
   readonly production: string;
   readonly swatch: { readonly bytes: Uint8Array; readonly type: SwatchType } | null;
   readonly user: string | null;

@@ -135,7 +135,7 @@ describe("goods on order", () => {
   it("are less by what came, and gone when all came, more came, or the order ended", async () => {
     await place();
     await receive(2000);
-    expect(await onOrder()).toMatchObject({ quantity: 3000 });
+    expect(await onOrder()).toMatchObject({ quantity: 3000, dyeLot: "78" });
     await receive(3100);
     expect(await onOrder()).toBeUndefined();
     number = (await draftOrder(company, { ...wish, user })) ?? 0;

@@ -1,7 +1,6 @@
 import Link from "next/link";
 import { showDay } from "#lib/calendar/showDay";
 import type { ClothOnRolls, Roll } from "#lib/purchasing/rolls";
-import { State } from "../../../../_components/State";
 import { Wide } from "../../../../_components/Wide";
 import { Woven } from "../../../../_components/Woven";
 import { garmentHref, slug } from "../../../../_data/address";
@@ -82,8 +81,8 @@ export const ClothOfCorps = ({ cloth, view }: { readonly cloth: ClothOnRolls; re
         </tbody>
       </table>
       {cloth.warnings.map((warning) => (
-        <p key={warning}>
-          <State code="note">{warning}</State>
+        <p key={warning} className="slip">
+          {warning}
         </p>
       ))}
     </section>

@@ -14,6 +14,8 @@ const CLOTH = 200;
 const BAR = 46;
 const TAPE = 22;
 const GAP = 26;
+/** So much of the page's width shows that cloth is left after the last piece. */
+const REST = 0.12;
 
 const tapeOf = (lengths: LengthSystem) =>
   lengths === "in" ? { every: LENGTH_PER_YARD, parts: 4, unit: "yd" } : { every: 1000 * LENGTH_PER_MM, parts: 10, unit: "m" };
@@ -31,35 +33,39 @@ export const CuttingPicture = ({
   /** Lines drawn; the table has all of it. */
   readonly most?: number;
 }) => {
-  const { cuttable } = plan;
-  const end = plan.stock ?? plan.used;
+  const { cuttable, stock } = plan;
   const tape = tapeOf(lengths);
   const width = WIDTH - LEFT - 16;
-  const scale = cuttingScale(cuttable, end, CLOTH, width);
+  const scale = cuttingScale(cuttable, stock ?? plan.used, CLOTH, width);
+  // Of a long rest only its beginning is drawn: the rest of the roll stays on the roll.
+  const cut = pattern.pieces.reduce((most, { y, length }) => Math.max(most, y + length), 0);
+  const end = cuttable === null ? (stock ?? plan.used) : Math.min(stock ?? cut, cut + Math.round((REST * width) / scale));
   const lines = cuttingPicture(pattern, end, { cuttable, bar: BAR, width, scale, tape });
-  const shown = lines.slice(0, most);
-  const step = (lines[0]?.height ?? BAR) + TAPE + GAP;
-  const height = shown.length * step;
+  const height = (lines[0]?.height ?? BAR) + TAPE + GAP;
+  const said = `${plural(pattern.pieces.length, "piece")} cut from ${showQuantity(stock ?? plan.used, "length", lengths)}, in ${plural(lines.length, "line")}.`;
   return (
     <>
-      <svg
-        viewBox={`0 -14 ${WIDTH} ${height + 14}`}
-        width={WIDTH}
-        height={height + 14}
-        role="img"
-        aria-label={`${plural(pattern.pieces.length, "piece")} cut from ${showQuantity(end, "length", lengths)}, in ${plural(lines.length, "line")}.`}
-        className={`${styles.picture} across`}
-      >
-        {shown.map((line, at) => (
-          <g key={line.from} transform={`translate(${LEFT} ${at * step})`}>
+      {lines.slice(0, most).map((line, at) => (
+        <svg
+          key={line.from}
+          viewBox={`0 -14 ${WIDTH} ${height}`}
+          width={WIDTH}
+          height={height}
+          {...(at === 0 ? { role: "img", "aria-label": said } : { "aria-hidden": true })}
+          className={`${styles.picture} across`}
+        >
+          <g transform={`translate(${LEFT} 0)`}>
             {at === 0 && <Roll height={line.height} cuttable={cuttable} lengths={lengths} />}
             <Line line={line} isCloth={cuttable !== null} lengths={lengths} />
             <Tape line={line} unit={tape.unit} />
             {at > 0 && <Broken x={-10} height={line.height} />}
-            {line.goesOn && <Broken x={line.width + 10} height={line.height} />}
+            {(line.goesOn || end < (stock ?? end)) && <Broken x={line.width + 10} height={line.height} />}
           </g>
-        ))}
-      </svg>
+        </svg>
+      ))}
+      {pattern.offcut > 0 && cuttable !== null && (
+        <p className="cap">{showQuantity(pattern.offcut, "length", lengths)} stays on the roll.</p>
+      )}
       {lines.length > most && (
         <p className="cap">
           The first {most} of {lines.length} lines are drawn; the table has every piece.

@@ -1,7 +1,6 @@
 import { splitWall } from "#lib/calendar/clock";
 import { showDay } from "#lib/calendar/showDay";
 import { type DyeItem, dyeWork } from "#lib/dyeing/dyeWork";
-import { State } from "../../../../_components/State";
 import { Woven } from "../../../../_components/Woven";
 import { garmentHref } from "../../../../_data/address";
 import { showQuantity } from "../../../../_data/quantity";
@@ -71,8 +70,8 @@ export const ToDye = ({ view }: { readonly view: ProductionView }) => {
         </tbody>
       </table>
       {warnings.map((warning) => (
-        <p key={warning}>
-          <State code="note">{warning}</State>
+        <p key={warning} className="slip">
+          {warning}
         </p>
       ))}
     </section>

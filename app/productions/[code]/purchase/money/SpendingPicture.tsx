@@ -3,7 +3,7 @@ import { CATEGORY_WORDS } from "./categoryWords";
 import styles from "./SpendingPicture.module.css";
 
 const ROW = 34;
-const LEFT = 150;
+const LEFT = 236;
 const WIDTH = 1000;
 
 /**

@@ -83,13 +83,13 @@ const Money = async ({ params }: Props) => {
                     {CATEGORY_WORDS[row.category]}
                   </th>
                   <td className="num" data-label="received">
-                    {money(row.received)}
+                    {row.received !== 0 && money(row.received)}
                   </td>
                   <td className="num" data-label="on order">
-                    {money(row.committed)}
+                    {row.committed !== 0 && money(row.committed)}
                   </td>
                   <td className="num" data-label="yet to buy">
-                    {money(row.toBuy)}
+                    {row.toBuy !== 0 && money(row.toBuy)}
                   </td>
                   <td className="num b">{money(row.forecast)}</td>
                   <td className="num" data-label="budget">

@@ -80,6 +80,8 @@ export const LotForms = ({ lot, view, canBuy }: { readonly lot: ShelfEntry; read
             busy="Writing"
             fields={[{ ...quantity, label: "Counted" }, text("reason", "Note")]}
           />
+        </section>
+        <section>
           <h2>Move</h2>
           <FieldsForm
             action={move}
@@ -107,6 +109,10 @@ export const LotForms = ({ lot, view, canBuy }: { readonly lot: ShelfEntry; read
                 text("reason", "Note"),
               ]}
             />
+          </section>
+        )}
+        {canBuy && (
+          <section>
             <h2>Adjust</h2>
             <FieldsForm
               action={adjust}

@@ -3,6 +3,7 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { showDay } from "#lib/calendar/showDay";
 import { freeOf } from "#lib/stock/movement";
+import { colourBeside } from "../../../../../_data/colourBeside";
 import { showQuantity } from "../../../../../_data/quantity";
 import { requireProduction } from "../../../../../_data/requireProduction";
 import { may } from "../../../../../_gate/may";
@@ -31,6 +32,13 @@ const LotPage = async ({ params }: Props) => {
   const { lot, movements, offcuts } = found;
   const { production } = view.prepared.staging;
   const show = (quantity: number) => showQuantity(quantity, lot.measure, production.lengths);
+  const told = [
+    ...(lot.balance.reserved > 0 ? [`${show(lot.balance.reserved)} kept`, `${show(freeOf(lot.balance))} free`] : []),
+    ...(colourBeside(lot.name, lot.colour) ? [lot.colour] : []),
+    ...(lot.dyeLot ? [`dye lot ${lot.dyeLot}`] : []),
+    ...(lot.location ? [lot.location] : []),
+    ...(lot.breadth === null ? [] : [`${showQuantity(lot.breadth, "length", production.lengths, true)} broad`]),
+  ];
   const ours = lot.order?.production === production.code && may(member.role, "money");
   return (
     <BuyingFrame member={member} view={view} page="/shelf">
@@ -40,10 +48,7 @@ const LotPage = async ({ params }: Props) => {
         </h1>
         <p className="say">
           <b>{show(lot.balance.onHand)}</b> {lot.arrives === null ? "there" : `awaited ${showDay(lot.arrives)}`}
-          {lot.balance.reserved > 0 && `, ${show(lot.balance.reserved)} kept, ${show(freeOf(lot.balance))} free`}. {lot.colour}
-          {lot.dyeLot && `, dye lot ${lot.dyeLot}`}
-          {lot.location && `, ${lot.location}`}
-          {lot.breadth !== null && `, ${showQuantity(lot.breadth, "length", production.lengths, true)} broad`}.
+          {told.map((part) => `, ${part}`)}.
         </p>
         <div className="acts">
           <Link
