@@ -33,7 +33,7 @@ export interface PieceEffect {
   readonly lines: readonly PieceLine[];
   readonly before: PieceFigures;
   readonly after: PieceFigures;
-  /** By so much the whole purchase list changes: packs are bought whole, so that it may be nothing. */
+  /** By so much the lines of the purchase list change, carriage apart: packs are bought whole, so that it may be nothing. */
   readonly goods: MinorUnits;
   /** Only those that change. */
   readonly materials: readonly MaterialChange[];
@@ -48,8 +48,15 @@ export const pieceEffect = (before: Staging, after: Staging, works: readonly Gar
   const touched = touchedPieces(before, after);
   const old = madeOf(before, touched);
   const now = madeOf(after, touched);
-  const others = works.filter(({ garment }) => !old.numbers.has(garment));
-  const costOf = (staging: Staging, { works: own }: Made) => purchaseList(staging, [...others, ...own], () => null).purchase.materials;
+  const materials = materialChanges(needsOf(old), needsOf(now)).filter((change) => change.before !== change.after);
+  const asked = new Set(materials.map(({ material }) => material));
+  const askingFor = (work: GarmentWork): GarmentWork => ({ ...work, needs: work.needs.filter(({ material }) => asked.has(material)) });
+  const others = asked.size === 0 ? [] : works.filter(({ garment }) => !old.numbers.has(garment)).map(askingFor);
+  const costOf = (staging: Staging, { works: own }: Made): MinorUnits => {
+    if (asked.size === 0) return 0;
+    const { lines } = purchaseList(staging, [...others, ...own.map(askingFor)], () => null).purchase;
+    return lines.reduce((sum, { cost }) => sum + cost, 0);
+  };
   const lines = after.pieces
     .filter(({ code }) => touched.has(code))
     .map(({ code, name }) => ({ piece: code, name, before: figuresOf(before, old, code), after: figuresOf(after, now, code) }));
@@ -58,7 +65,7 @@ export const pieceEffect = (before: Staging, after: Staging, works: readonly Gar
     before: figuresOf(before, old),
     after: figuresOf(after, now),
     goods: costOf(after, now) - costOf(before, old),
-    materials: materialChanges(needsOf(old), needsOf(now)).filter((change) => change.before !== change.after),
+    materials,
     notes: newNotes(old, now),
     renumberedFrom: renumberedFrom(old.all, now.all),
   };
