@@ -51,7 +51,8 @@ export const CuttingPicture = ({
           viewBox={`0 -14 ${WIDTH} ${height}`}
           width={WIDTH}
           height={height}
-          {...(at === 0 ? { role: "img", "aria-label": said } : { "aria-hidden": true })}
+          role="img"
+          aria-label={at === 0 ? said : `Line ${at + 1}, from ${showQuantity(line.from, "length", lengths)} on.`}
           className={`${styles.picture} across`}
         >
           <g transform={`translate(${LEFT} 0)`}>

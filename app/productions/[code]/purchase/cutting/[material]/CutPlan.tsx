@@ -5,6 +5,7 @@ import { Wide } from "../../../../../_components/Wide";
 import { plural } from "../../../../../_data/plural";
 import { showQuantity } from "../../../../../_data/quantity";
 import { CuttingPicture } from "../CuttingPicture";
+import styles from "../CuttingPicture.module.css";
 import { alikePatterns, pieceRows } from "../cuttingRows";
 import { proofWords, stockWord } from "../proofWords";
 
@@ -42,7 +43,7 @@ export const CutPlan = ({
         </span>
       </header>
       {patterns.slice(0, MOST).map(({ pattern, times, garments }) => (
-        <figure key={JSON.stringify(pattern.pieces)}>
+        <figure key={JSON.stringify(pattern.pieces)} className={styles.figure}>
           <figcaption className="small">
             {times > 1 && <b>{times} times. </b>}
             {plan.cuttable === null && <span className="q">{garments.join(", ")}</span>}
