@@ -7,7 +7,7 @@ test("the list is searched and sorted by keyboard alone, and the file saved is t
   await goTo.garments(page);
   expect(await numbersShown(page)).toHaveLength(12);
 
-  await page.getByLabel("Find").focus();
+  await page.getByLabel("Find", { exact: true }).focus();
   await page.keyboard.type("snowflake");
   await expect(page.getByRole("status").filter({ hasText: "of 12" })).toHaveText("3 of 12");
 
@@ -30,11 +30,11 @@ test("the list is searched and sorted by keyboard alone, and the file saved is t
 
   await page.reload();
   expect(await numbersShown(page)).toEqual(rising.toReversed());
-  await expect(page.getByLabel("Find")).toHaveValue("snowflake");
+  await expect(page.getByLabel("Find", { exact: true })).toHaveValue("snowflake");
 });
 
 test("a search that finds nothing says so", async ({ page }) => {
   await goTo.garments(page);
-  await page.getByLabel("Find").fill("submarine");
+  await page.getByLabel("Find", { exact: true }).fill("submarine");
   await expect(page.getByText("No garment answers to that.")).toBeVisible();
 });

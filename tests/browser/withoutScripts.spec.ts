@@ -16,8 +16,8 @@ test("without scripts one comes in, searches and sorts the garments, and is told
   await expect(heading(page, "Productions")).toBeVisible();
 
   await goTo.garments(page);
-  await page.getByLabel("Find").fill("tunic");
-  await page.getByRole("button", { name: "Find" }).click();
+  await page.getByLabel("Find", { exact: true }).fill("tunic");
+  await page.locator("main").getByRole("button", { name: "Find" }).click();
   expect(await numbersShown(page)).toEqual(["WL 007", "WL 008"]);
   await page.getByRole("button", { name: "Number" }).click();
   expect(await numbersShown(page)).toEqual(["WL 008", "WL 007"]);
