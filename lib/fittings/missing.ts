@@ -10,11 +10,12 @@ export interface Missing {
   readonly goods: readonly { readonly text: string; readonly day: PlainDate }[];
 }
 
-/** Finds what each fitting of a plan, by its node, still waits for. */
+/** Finds what each fitting of a plan, by its node, still waits for; work that somebody has said is done is not missing. */
 export const missingFor = (
   { deliveries }: Pick<Prepared, "deliveries">,
   { problem, tasks }: Pick<StagingPlan, "problem" | "tasks">,
   now: WallMinute,
+  isDone: (task: PlannedTask) => boolean = () => false,
 ): ((node: number) => Missing) => {
   const before = new Map<number, number[]>();
   for (const wait of problem.precedences) before.set(wait.after, [...(before.get(wait.after) ?? []), wait.before]);
@@ -27,7 +28,7 @@ export const missingFor = (
     return {
       work: (before.get(node) ?? []).flatMap((one) => {
         const task = taskAt.get(one);
-        return task && (task.end === null || task.end > now) ? [{ name: task.name, end: task.end }] : [];
+        return task && !isDone(task) && (task.end === null || task.end > now) ? [{ name: task.name, end: task.end }] : [];
       }),
       goods: [...goods].map(([text, day]) => ({ text, day })),
     };

@@ -3,7 +3,7 @@ import { breakDown } from "#lib/breakdown/breakDown";
 import { garmentsOf } from "#lib/casting/garments";
 import { purchaseList } from "#lib/purchasing/purchaseList";
 import { smallStaging } from "#lib/staging/fixtures";
-import { garmentCost } from "./garmentCost";
+import { garmentCost, workedSoFar } from "./garmentCost";
 
 describe("what a garment is reckoned to cost", () => {
   // No lots: everything is bought.
@@ -24,5 +24,21 @@ describe("what a garment is reckoned to cost", () => {
     const shoes = costs[garments.findIndex(({ piece }) => piece === "shoes")]!;
     expect(shoes).toMatchObject({ price: 1850, labour: 0, goods: 0 });
     for (const { labour, goods, price, total } of costs) expect(total).toBe(labour + goods + price);
+  });
+});
+
+describe("what was worked on a garment", () => {
+  const { makers } = smallStaging();
+  // Orla Venn: 19.51 an hour.
+  const task = { garments: ["MG 001"], maker: "orla", skill: "net", worked: 90 } as const;
+
+  it("is its share of each task, at the rate of whoever the plan has for it", () => {
+    expect(workedSoFar([task], makers)).toEqual({ minutes: 90, cost: 2927 });
+    expect(workedSoFar([{ ...task, garments: ["MG 001", "MG 002"] }], makers)).toEqual({ minutes: 45, cost: 1463 });
+    expect(workedSoFar([], makers)).toEqual({ minutes: 0, cost: 0 });
+  });
+
+  it("is at the mean of those who have the skill when nobody is planned", () => {
+    expect(workedSoFar([{ ...task, maker: null }], makers).cost).toBeGreaterThan(0);
   });
 });

@@ -1,9 +1,10 @@
 import type { GarmentWork } from "#lib/breakdown/work";
 import type { Garment } from "#lib/casting/wardrobe";
+import type { PlannedTask } from "#lib/planning/stagingPlan";
 import type { PurchaseList } from "#lib/purchasing/purchase";
 import type { Staging } from "#lib/staging/staging";
-import type { MinorUnits } from "#lib/units/quantities";
-import { standardLabour } from "#lib/whatif/labourRate";
+import type { MinorUnits, Minutes } from "#lib/units/quantities";
+import { standardHourCost, standardLabour } from "#lib/whatif/labourRate";
 
 /** What one garment is reckoned to cost. */
 export interface GarmentCost {
@@ -30,4 +31,29 @@ export const garmentCost = (
   const goods = Math.round(shares.reduce((sum, share) => sum + share, 0));
   const price = garment.price ?? 0;
   return { labour, goods, price, total: labour + goods + price };
+};
+
+/** Work done so far on one garment: its even share of what a batch took. */
+export interface WorkedSoFar {
+  readonly minutes: Minutes;
+  /** At the rate of the maker the plan has for the task, or the mean of those who have the skill. */
+  readonly cost: MinorUnits;
+}
+
+export interface WorkedTask extends Pick<PlannedTask, "garments" | "maker" | "skill"> {
+  /** Minutes really worked on it, on all its garments. */
+  readonly worked: Minutes;
+}
+
+/** What was worked on a garment, by the tasks that are about it, and what that cost; minutes and money are rounded once. */
+export const workedSoFar = (tasks: readonly WorkedTask[], makers: Staging["makers"]): WorkedSoFar => {
+  const rates = new Map(makers.map(({ code, costPerHour }) => [code, costPerHour]));
+  const shares = tasks.map(({ garments, maker, skill, worked }) => {
+    const minutes = worked / Math.max(1, garments.length);
+    return { minutes, cost: (minutes * (rates.get(maker ?? "") ?? standardHourCost(makers, skill) ?? 0)) / 60 };
+  });
+  return {
+    minutes: Math.round(shares.reduce((sum, { minutes }) => sum + minutes, 0)),
+    cost: Math.round(shares.reduce((sum, { cost }) => sum + cost, 0)),
+  };
 };

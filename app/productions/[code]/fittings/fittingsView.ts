@@ -4,9 +4,11 @@ import type { PlainDate } from "#lib/calendar/plainDate";
 import { answerTo } from "#lib/fittings/answer";
 import { type Missing, missingFor } from "#lib/fittings/missing";
 import { fittingsIn, type Visit, type VisitFitting, visitsIn } from "#lib/fittings/visits";
-import type { StagingPlan } from "#lib/planning/stagingPlan";
+import type { PlannedTask, StagingPlan } from "#lib/planning/stagingPlan";
 import { type FittingClash, fittingClashes } from "#lib/questions/fittingClashes";
-import type { KeptAnswer } from "#prisma/fittings/answers";
+import type { AuthorizedCompany } from "#prisma/authorized";
+import { type KeptAnswer, listAnswers } from "#prisma/fittings/answers";
+import { listMarks, markedAs, type TaskMark } from "#prisma/work/marks";
 import { productionHref, slug } from "../../../_data/address";
 import type { ProductionView } from "../../../_data/stagingPlan";
 
@@ -33,8 +35,13 @@ export interface SeenFittings {
 }
 
 /** Every fitting of a plan, with the newest answers, what is missing, and what it runs into. */
-export const seenFittings = (view: ProductionView, plan: StagingPlan, answers: readonly KeptAnswer[]): SeenFittings => {
-  const missing = missingFor(view.prepared, plan, wallMinute(view.today, 0));
+export const seenFittings = (
+  view: ProductionView,
+  plan: StagingPlan,
+  { answers, marks }: { readonly answers: readonly KeptAnswer[]; readonly marks: ReadonlyMap<string, TaskMark> },
+): SeenFittings => {
+  const isDone = (task: PlannedTask) => marks.get(markedAs(task))?.state === "done";
+  const missing = missingFor(view.prepared, plan, wallMinute(view.today, 0), isDone);
   const clashes = fittingClashes(plan);
   const seen = (fitting: VisitFitting): SeenFitting => ({
     ...fitting,
@@ -51,6 +58,12 @@ export const seenFittings = (view: ProductionView, plan: StagingPlan, answers: r
       .filter(({ start }) => start === null)
       .map(seen),
   };
+};
+
+/** What was said of the fittings and tasks of a production so far. */
+export const loadSaid = async (company: AuthorizedCompany, code: string) => {
+  const [answers, marks] = await Promise.all([listAnswers(company, code), listMarks(company, code)]);
+  return { answers, marks };
 };
 
 /** Monday of the week asked for; else that of the first visit from today on, or of the last one. */

@@ -1,6 +1,5 @@
 import type { Metadata } from "next";
 import { dayNumber, mondayOf, plainDate } from "#lib/calendar/days";
-import { listAnswers } from "#prisma/fittings/answers";
 import { NotLevelled } from "../../../_components/NotLevelled";
 import { ProductionFrame } from "../../../_components/ProductionFrame";
 import { productionHref } from "../../../_data/address";
@@ -8,7 +7,7 @@ import { plural } from "../../../_data/plural";
 import { requireProduction } from "../../../_data/requireProduction";
 import { may } from "../../../_gate/may";
 import { DayTable } from "./DayTable";
-import { daysOf, seenFittings, weekAsked } from "./fittingsView";
+import { daysOf, loadSaid, seenFittings, weekAsked } from "./fittingsView";
 import { MinorsCaution } from "./MinorsCaution";
 import { Unplaced } from "./Unplaced";
 import { WeekNav } from "./WeekNav";
@@ -36,7 +35,7 @@ const Fittings = async ({ params, searchParams }: Props) => {
         <NotLevelled code={code} canLevel={may(member.role, "level")} />
       </ProductionFrame>
     );
-  const { visits, unplaced } = seenFittings(view, view.plan, await listAnswers(member.company, code));
+  const { visits, unplaced } = seenFittings(view, view.plan, await loadSaid(member.company, code));
   const week = weekAsked((await searchParams).week, visits, view.today);
   const days = daysOf(visits, week);
   const base = productionHref(code);

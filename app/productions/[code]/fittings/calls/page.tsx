@@ -1,12 +1,11 @@
 import type { Metadata } from "next";
 import { showDay } from "#lib/calendar/showDay";
-import { listAnswers } from "#prisma/fittings/answers";
 import { PrintThis } from "../../../../_components/PrintThis";
 import { ProductionFrame } from "../../../../_components/ProductionFrame";
 import { productionHref } from "../../../../_data/address";
 import { plural } from "../../../../_data/plural";
 import { requireProduction } from "../../../../_data/requireProduction";
-import { daysOf, seenFittings, weekAsked } from "../fittingsView";
+import { daysOf, loadSaid, seenFittings, weekAsked } from "../fittingsView";
 import { CallSheet } from "./CallSheet";
 import styles from "./Calls.module.css";
 
@@ -24,7 +23,7 @@ const Calls = async ({ params, searchParams }: Props) => {
   const { member, view } = await requireProduction("read", (await params).code);
   const { staging } = view.prepared;
   const { code } = staging.production;
-  const seen = view.plan ? seenFittings(view, view.plan, await listAnswers(member.company, code)) : { visits: [], unplaced: [] };
+  const seen = view.plan ? seenFittings(view, view.plan, await loadSaid(member.company, code)) : { visits: [], unplaced: [] };
   const week = weekAsked((await searchParams).week, seen.visits, view.today);
   const days = daysOf(seen.visits, week);
   return (

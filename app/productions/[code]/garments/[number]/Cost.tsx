@@ -1,9 +1,18 @@
-import type { GarmentCost } from "#lib/sheets/garmentCost";
+import type { GarmentCost, WorkedSoFar } from "#lib/sheets/garmentCost";
 import type { Production } from "#lib/staging/staging";
+import { showHours } from "#lib/units/hours";
 import { showMoney } from "#lib/units/money";
 
 /** What it is reckoned to cost, with what each part is counted from. */
-export const Cost = ({ cost, production }: { readonly cost: GarmentCost; readonly production: Production }) => {
+export const Cost = ({
+  cost,
+  worked,
+  production,
+}: {
+  readonly cost: GarmentCost;
+  readonly worked: WorkedSoFar;
+  readonly production: Production;
+}) => {
   const lines = [
     ["Labour", "likely minutes and fittings, at the mean cost of those who have the skill", cost.labour],
     ["Cloth and notions", "its part of each line of the purchase list; what the shelf gives is not counted", cost.goods],
@@ -35,6 +44,12 @@ export const Cost = ({ cost, production }: { readonly cost: GarmentCost; readonl
           <tr className="sum">
             <th scope="row">Together</th>
             <td className="num">{showMoney(cost.total, production.currency, production.words)}</td>
+          </tr>
+          <tr>
+            <th scope="row">
+              Labour so far <span className="units">{showHours(worked.minutes)} worked, as the makers wrote it down</span>
+            </th>
+            <td className="num b">{showMoney(worked.cost, production.currency, production.words)}</td>
           </tr>
         </tbody>
       </table>

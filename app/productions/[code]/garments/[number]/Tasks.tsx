@@ -4,8 +4,9 @@ import type { PlannedTask, StagingPlan } from "#lib/planning/stagingPlan";
 import type { Staging } from "#lib/staging/staging";
 import { showHours } from "#lib/units/hours";
 import { words as wordsOf } from "#lib/words/words";
+import type { TaskMark } from "#prisma/work/marks";
 import { OpenedLine } from "../../../../_components/OpenedLine";
-import { State } from "../../../../_components/State";
+import { State, type StateCode } from "../../../../_components/State";
 import { Swatch } from "../../../../_components/Swatch";
 import { Wide } from "../../../../_components/Wide";
 import { nameOfMaker } from "../../../../_data/names";
@@ -25,15 +26,26 @@ const When = ({ task }: { readonly task: PlannedTask | undefined }) => {
   );
 };
 
+const STATES: Readonly<Partial<Record<TaskMark["state"], StateCode>>> = { begun: "hand", stuck: "late", done: "done" };
+
+/** Begun, stuck or done, and what it took so far. */
+const Marked = ({ mark: { state, stuck, worked } }: { readonly mark: TaskMark }) => {
+  const code = STATES[state];
+  return code && <State code={code}>{[state, stuck, worked > 0 ? showHours(worked) : ""].filter(Boolean).join(", ")}</State>;
+};
+
 /** Its tasks in the order they may be done, with hours; the arithmetic, and what each waits for, in the opened line. */
 export const Tasks = ({
   work,
   plan,
   staging,
+  markOf,
 }: {
   readonly work: GarmentWork;
   readonly plan: StagingPlan | null;
   readonly staging: Staging;
+  /** How far somebody has said they are with it. */
+  readonly markOf: (task: PlannedTask) => TaskMark | undefined;
 }) => {
   const { words } = staging.production;
   const nameOf = (code: string): string =>
@@ -62,10 +74,15 @@ export const Tasks = ({
           const waits = operation.waitsFor.map(
             (wait) => nameOf(wait.on) + (wait.lagMinutes > 0 ? `, and ${showHours(wait.lagMinutes)}` : ""),
           );
+          const mark = task && markOf(task);
           return (
             <OpenedLine
               key={operation.code}
-              name={<b>{operation.name[words]}</b>}
+              name={
+                <>
+                  <b>{operation.name[words]}</b> {mark && <Marked mark={mark} />}
+                </>
+              }
               columns={6}
               cells={
                 <>

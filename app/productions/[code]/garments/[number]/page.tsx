@@ -1,10 +1,11 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
-import { garmentCost } from "#lib/sheets/garmentCost";
+import { garmentCost, workedSoFar } from "#lib/sheets/garmentCost";
 import { words as wordsOf } from "#lib/words/words";
 import { listEdits } from "#prisma/editing/listEdits";
 import { listNotes } from "#prisma/notes/notes";
 import { listPhotos } from "#prisma/photos/photos";
+import { listMarks, markedAs } from "#prisma/work/marks";
 import { KeptNote } from "../../../../_components/KeptNote";
 import { ProductionFrame } from "../../../../_components/ProductionFrame";
 import { SectionDrawing } from "../../../../_components/SectionDrawing";
@@ -54,11 +55,17 @@ const GarmentPage = async ({ params, searchParams }: Props) => {
   const measurements = may(member.role, "measurements");
   const { production } = staging;
   const href = garmentHref(production.code, garment.number);
-  const [notes, photos, edits] = await Promise.all([
+  const [notes, photos, edits, marks] = await Promise.all([
     listNotes(member.company, production.code, garment.number),
     listPhotos(member.company, production.code, garment.number),
     may(member.role, "history") ? listEdits(member.company, production.code, EDITS_LOOKED_AT) : [],
+    listMarks(member.company, production.code),
   ]);
+  const own = view.plan?.tasks.filter(({ garments }) => garments.includes(garment.number)) ?? [];
+  const worked = workedSoFar(
+    own.map((task) => ({ ...task, worked: marks.get(markedAs(task))?.worked ?? 0 })),
+    staging.makers,
+  );
   const canNote = may(member.role, "note");
   return (
     <ProductionFrame member={member} view={view} room="/garments">
@@ -101,7 +108,7 @@ const GarmentPage = async ({ params, searchParams }: Props) => {
         <div>
           {work && work.drivers.length > 0 && <Drivers work={work} production={staging.production} />}
           {may(member.role, "money") && view.plan && (
-            <Cost cost={garmentCost(garment, work, staging, view.plan.purchase)} production={production} />
+            <Cost cost={garmentCost(garment, work, staging, view.plan.purchase)} worked={worked} production={production} />
           )}
           {work && !measurements && <p className="cap">What is counted from the body is shown to those who cut, make and fit.</p>}
         </div>
@@ -114,7 +121,7 @@ const GarmentPage = async ({ params, searchParams }: Props) => {
           <Wide label="Tasks, and what waits for what" fit>
             <TaskGraph work={work} plan={view.plan} staging={staging} />
           </Wide>
-          <Tasks work={work} plan={view.plan} staging={staging} />
+          <Tasks work={work} plan={view.plan} staging={staging} markOf={(task) => marks.get(markedAs(task))} />
         </section>
       ) : (
         <p className="part board">Nothing has to be made: it comes as it is.</p>

@@ -3,7 +3,7 @@ import Link from "next/link";
 import { notFound } from "next/navigation";
 import { showWall } from "#lib/calendar/showDay";
 import { COME_WITH, MOVEMENTS } from "#lib/fittings/comeWith";
-import { listAnswers } from "#prisma/fittings/answers";
+import type { AuthorizedCompany } from "#prisma/authorized";
 import { listMarks } from "#prisma/fittings/marks";
 import { KeptNote } from "../../../../../_components/KeptNote";
 import { ProductionFrame } from "../../../../../_components/ProductionFrame";
@@ -14,7 +14,7 @@ import { requireProduction } from "../../../../../_data/requireProduction";
 import type { ProductionView } from "../../../../../_data/stagingPlan";
 import { may } from "../../../../../_gate/may";
 import { FittingState } from "../../FittingState";
-import { seenFittings } from "../../fittingsView";
+import { loadSaid, seenFittings } from "../../fittingsView";
 import { MinorsCaution } from "../../MinorsCaution";
 import { missingWords } from "../../missingWords";
 import { Answers } from "./Answers";
@@ -28,14 +28,14 @@ interface Part {
 }
 type Props = { readonly params: Promise<Part>; readonly searchParams: Promise<Record<string, string | string[] | undefined>> };
 
-const find = async (view: ProductionView, company: Parameters<typeof listAnswers>[0], { number, fitting }: Part) => {
+const find = async (view: ProductionView, company: AuthorizedCompany, { number, fitting }: Part) => {
   if (!view.plan) notFound();
-  const answers = await listAnswers(company, view.prepared.staging.production.code);
-  const { visits, unplaced } = seenFittings(view, view.plan, answers);
+  const said = await loadSaid(company, view.prepared.staging.production.code);
+  const { visits, unplaced } = seenFittings(view, view.plan, said);
   const all = [...visits.flatMap((visit) => visit.fittings), ...unplaced];
   const found = all.find((one) => isSlugOf(number, one.garment) && isSlugOf(fitting, one.part));
   if (!found) notFound();
-  return { found, visit: visits.find((visit) => visit.visit === found.visit) ?? null, answers };
+  return { found, visit: visits.find((visit) => visit.visit === found.visit) ?? null, answers: said.answers };
 };
 
 export const generateMetadata = async ({ params }: Props): Promise<Metadata> => {
