@@ -21,6 +21,9 @@ export interface RemedyAnswer {
   readonly refused: string | null;
 }
 
+/** So many plans are searched for at once, where the search is in a thread of its own. What is found does not depend on it. */
+const AT_ONCE = 2;
+
 /** Tries each remedy from the plan as it stands. `onStep` hears how many of all plans are made. */
 export const whatHelps = async (
   plan: StagingPlan,
@@ -29,17 +32,26 @@ export const whatHelps = async (
   onStep: (made: number, all: number) => unknown = () => {},
 ): Promise<WhatHelps> => {
   const all = remedies.length + 1;
-  onStep(0, all);
-  const unchanged = figuresOf(await untouched(plan, options));
-  const answers: RemedyAnswer[] = [];
-  for (const remedy of remedies) {
-    onStep(answers.length + 1, all);
-    const tried = await tryRemedy(plan, remedy, options);
-    const asks = remedyText(plan.staging, remedy);
-    answers.push(tried.ok ? { remedy, asks, tried: tried.value, refused: null } : { remedy, asks, tried: null, refused: tried.error });
-  }
-  onStep(all, all);
-  return { now: figuresOf(plan), unchanged, answers: answers.sort(byHelp) };
+  const found: RemedyAnswer[] = [];
+  let unchanged = figuresOf(plan);
+  let made = 0;
+  onStep(made, all);
+  const waiting = [null, ...remedies].entries();
+  const search = async () => {
+    for (const [at, remedy] of waiting) {
+      if (remedy === null) unchanged = figuresOf(await untouched(plan, options));
+      else found[at - 1] = await answerOf(plan, remedy, options);
+      onStep(++made, all);
+    }
+  };
+  await Promise.all(Array.from({ length: AT_ONCE }, search));
+  return { now: figuresOf(plan), unchanged, answers: found.sort(byHelp) };
+};
+
+const answerOf = async (plan: StagingPlan, remedy: Remedy, options: TryOptions): Promise<RemedyAnswer> => {
+  const tried = await tryRemedy(plan, remedy, options);
+  const asks = remedyText(plan.staging, remedy);
+  return tried.ok ? { remedy, asks, tried: tried.value, refused: null } : { remedy, asks, tried: null, refused: tried.error };
 };
 
 const byHelp = (a: RemedyAnswer, b: RemedyAnswer): number => {
