@@ -5,7 +5,8 @@ import { level } from "./wardrobe";
 test.setTimeout(300_000);
 
 /** Pages that nobody who is signed in is led to. */
-const UNLINKED = ["/sign-in", "/first-supervisor", "/not-yours"];
+const UNLINKED = ["/sign-in", "/first-supervisor", "/not-yours", "/productions/[code]/find"];
+const FOUND = "/productions/winter-for-larks/find?q=net";
 const garment = (number: string) => `/productions/winter-for-larks/garments/${number.replace(" ", "-")}`;
 
 for (const colorScheme of ["light", "dark"] as const)
@@ -16,7 +17,7 @@ for (const colorScheme of ["light", "dark"] as const)
       await level(page);
       const routes = await findRoutes(page, new URL(page.url()).origin, new URL(page.url()).pathname);
       expect(pagePatterns().filter((pattern) => !routes.has(pattern) && !UNLINKED.includes(pattern))).toEqual([]);
-      for (const route of [...routes.values(), garment("WL 001"), garment("WL 008")]) {
+      for (const route of [...routes.values(), garment("WL 001"), garment("WL 008"), FOUND]) {
         await page.goto(route);
         for (const line of (await page.locator("main summary").all()).slice(0, 4)) await line.click();
         await expectAccessible(page);

@@ -26,6 +26,7 @@ const Away = async ({ params }: Props) => {
     columns: shownColumns(fileColumns(staging, "absences.csv"), words),
     rows: rowsOf(staging, "absences.csv"),
   };
+  const canType = may(member.role, "workroom");
   return (
     <ProductionFrame member={member} view={view} room="/people">
       <PeopleNav production={code} page="/away" />
@@ -36,11 +37,8 @@ const Away = async ({ params }: Props) => {
           them.
         </p>
       </div>
-      {may(member.role, "workroom") ? (
-        <RegisterSheet action={keepAbsences} production={code} {...sheet} whole />
-      ) : (
-        <RegisterTable {...sheet} />
-      )}
+      {canType && <RegisterSheet action={keepAbsences} production={code} {...sheet} whole />}
+      <RegisterTable {...sheet} printed={canType} />
     </ProductionFrame>
   );
 };

@@ -26,6 +26,7 @@ const Machines = async ({ params }: Props) => {
     columns: shownColumns(fileColumns(staging, "machines.csv"), words),
     rows: rowsOf(staging, "machines.csv"),
   };
+  const canType = may(member.role, "workroom");
   return (
     <ProductionFrame member={member} view={view} room="/people">
       <PeopleNav production={code} page="/machines" />
@@ -36,11 +37,8 @@ const Machines = async ({ params }: Props) => {
           kind fitting room.
         </p>
       </div>
-      {may(member.role, "workroom") ? (
-        <RegisterSheet action={keepMachines} production={code} {...sheet} whole />
-      ) : (
-        <RegisterTable {...sheet} />
-      )}
+      {canType && <RegisterSheet action={keepMachines} production={code} {...sheet} whole />}
+      <RegisterTable {...sheet} printed={canType} />
     </ProductionFrame>
   );
 };
