@@ -6,6 +6,9 @@ import { heading, level } from "./wardrobe";
 
 const BRYN = "/productions/winter-for-larks/people/makers/bryn";
 
+// One app, started once, and one thing after the other in it.
+test.describe.configure({ mode: "default" });
+
 let app: App | undefined;
 test.beforeAll(async () => {
   test.setTimeout(120_000);
