@@ -50,7 +50,7 @@ export async function loadTaken(
   return {
     taken: {
       makers: rows.flatMap((row) =>
-        row.planRowMakers.flatMap(({ maker }) => inPairs(row.worked).map((turn) => ({ of: maker.code, ...turn, by: by(row) }))),
+        row.planRowMakers.flatMap(({ maker }) => turnsOf(row).map((turn) => ({ of: maker.code, ...turn, by: by(row) }))),
       ),
       machines: rows.flatMap((row) => (row.machine === null ? [] : [span(row.machine, row)])),
       rooms: visits.filter(({ planId }) => isHere.has(planId)).map((visit) => span(visit.room, visit)),
@@ -59,6 +59,17 @@ export async function loadTaken(
     by: [...new Set(here.map(({ production }) => production.title))].sort(),
   };
 }
+
+/** A plan kept before its turns were written down has its makers from beginning to end. */
+const turnsOf = ({
+  worked,
+  starts,
+  ends,
+}: {
+  readonly worked: readonly number[];
+  readonly starts: number | null;
+  readonly ends: number | null;
+}) => inPairs(worked.length > 0 ? worked : [starts ?? 0, ends ?? 0]);
 
 /**
  * Whether a plan asks for a maker of its workroom, or a performer, at a time that the current plan of another production has. Inside a transaction
@@ -71,10 +82,10 @@ export async function isTaken(tx: Transaction, companyId: string, planId: string
       join plan other on other.company_id = mine.company_id and other.current and other.production_id <> mine.production_id
       where mine.company_id = ${companyId}::uuid and mine.id = ${planId}::uuid
     ), turns as (
-      select r.plan_id, m.maker_id, r.worked[at] as starts, r.worked[at + 1] as ends
-      from plan_row r
+      select r.plan_id, m.maker_id, turns[at] as starts, turns[at + 1] as ends
+      from (select plan_row.*, case when cardinality(worked) > 0 then worked else array[starts, ends] end as turns from plan_row) r
       join plan_row_maker m on m.company_id = r.company_id and m.row_id = r.id,
-      lateral generate_series(1, cardinality(r.worked), 2) at
+      lateral generate_series(1, cardinality(turns), 2) at
       where r.company_id = ${companyId}::uuid and r.plan_id in (select mine from plans union select other from plans)
     )
     select exists (
