@@ -1,7 +1,7 @@
 import type { Fault } from "#lib/exchange/fault";
 import { nearest } from "#lib/exchange/nearest";
 import { failed, ok, type Result } from "#lib/result";
-import { readCell } from "#lib/staging/cells/cell";
+import { type Cell, readCell } from "#lib/staging/cells/cell";
 import { headingOf, plainHeading } from "#lib/staging/column";
 import { measurements } from "#lib/staging/files/measurements";
 import type { Written } from "#lib/staging/stagingFile";
@@ -73,13 +73,13 @@ const columnMeant = (heading: string): string | undefined => {
 export const sheetFrom = (texts: SheetTexts, performer: string, written: Written): Result<MeasurementSheet, readonly Fault[]> => {
   const shape = measurements.schema(written).shape;
   const faults: Fault[] = [];
-  const value = <Key extends keyof typeof shape>(key: Key) => {
-    const read = readCell(shape[key], texts[key] ?? "");
+  const value = <T>(key: string, of: Cell<T>): T | undefined => {
+    const read = readCell<T>(of, texts[key] ?? "");
     if (!read.ok) faults.push({ file: FAULTS_OF, row: null, column: headingOf(key), ...read.error });
     return read.ok ? read.value : undefined;
   };
-  const [taken, body] = [value("taken"), value("body")];
-  const values = MEASUREMENTS.map((name) => [name, value(name)] as const).filter(([, length]) => typeof length === "number");
+  const [taken, body] = [value("taken", shape.taken), value("body", shape.body)];
+  const values = MEASUREMENTS.map((name) => [name, value(name, shape[name])] as const).filter(([, length]) => typeof length === "number");
   if (faults.length > 0 || taken === undefined || body === undefined) return failed(faults);
   if (values.length === 0)
     return failed([{ file: FAULTS_OF, row: null, column: null, problem: "No measurement is filled in.", mend: "Fill in what was taken." }]);

@@ -1,5 +1,6 @@
 import { State } from "../../../_components/State";
 import { Woven } from "../../../_components/Woven";
+import { plural } from "../../../_data/plural";
 import type { EffectView } from "./effectView";
 
 const MOST = 12;
@@ -66,12 +67,15 @@ export const EffectPanel = ({ effect }: { readonly effect: EffectView }) => (
       {effect.materials.length > 0 && (
         <li>
           <State code="note">Net and cloth</State>
-          <span>{effect.materials.map(({ name, more }) => `${name} ${more}`).join("; ")}</span>
+          <span>
+            {effect.materials.map(({ name, more }) => `${name} ${more}`).join("; ")}
+            {effect.others > 0 && `; ${plural(effect.others, "other material")}`}
+          </span>
         </li>
       )}
-      {effect.clashes.map((text) => (
+      {effect.doubled.map(({ isClash, text }) => (
         <li key={text}>
-          <State code="late">Clash</State>
+          <State code={isClash ? "late" : "wait"}>{isClash ? "Clash" : "Stands by"}</State>
           <span>{text}</span>
         </li>
       ))}

@@ -8,6 +8,7 @@ import type { Staging } from "#lib/staging/staging";
 import { showHours } from "#lib/units/hours";
 import { castingEffect, type RecastGarment } from "#lib/whatif/castingEffect";
 import { type FittingMove, fittingMoves } from "#lib/whatif/fittingMoves";
+import type { MaterialChange } from "#lib/whatif/materialChanges";
 import { nameOfMaterial, nameOfPerformer } from "../../../_data/names";
 import { listed, plural } from "../../../_data/plural";
 import { showQuantity } from "../../../_data/quantity";
@@ -22,21 +23,23 @@ export interface EffectView {
   readonly garments: readonly { readonly number: string; readonly name: string; readonly follows: string; readonly hours: string }[];
   readonly work: string;
   readonly fitting: string;
+  /** Net first, then what changes most; `others` counts the rest. */
   readonly materials: readonly { readonly name: string; readonly more: string }[];
+  readonly others: number;
   readonly fittings: readonly { readonly code: "fit" | "cut" | "late"; readonly text: string }[];
-  /** Places at one time that were not so before. */
-  readonly clashes: readonly string[];
+  /** Two places of one body that were not so before. */
+  readonly doubled: readonly { readonly isClash: boolean; readonly text: string }[];
   readonly notes: readonly string[];
 }
 
 const MOST_FITTINGS = 6;
+const MOST_MATERIALS = 4;
 
 export const effectView = (view: ProductionView, changes: readonly Recast[]): EffectView => {
   const before = view.prepared;
   const after = recast(before.staging, changes);
   const effect = castingEffect(before, after, begunGarments(view));
   const moves = fittingMoves(effect.fittings, view.plan?.fittings ?? [], after.calls, DEFAULT_RULES, wallMinute(view.today, 0));
-  const { lengths } = after.production;
   return {
     says: lastOfEach(changes).map((change) => recastWords(before.staging, change)),
     garments: effect.garments.map((one) => ({
@@ -47,18 +50,32 @@ export const effectView = (view: ProductionView, changes: readonly Recast[]): Ef
     })),
     work: effect.minutes === 0 ? "no more and no less" : signed(effect.minutes),
     fitting: effect.fittingMinutes === 0 ? "" : signed(effect.fittingMinutes),
-    materials: effect.materials.map(({ material, measure, before: was, after: is }) => ({
-      name: nameOfMaterial(after, material),
-      more: `${is > was ? "+" : "−"}${showQuantity(Math.abs(is - was), measure, lengths)}`,
-    })),
+    ...materialLines(effect.materials, after),
     fittings: fittingLines(moves, after),
-    clashes: newClashes(before.staging, after).map((one) => doublingSentence(after, one)),
+    doubled: newDoublings(before.staging, after).map((one) => ({ isClash: one.kind === "clash", text: doublingSentence(after, one) })),
     notes: [
       ...(effect.renumbered > 0 ? [`${effect.renumbered} other garments get another number: look to labels that are sewn in.`] : []),
       ...(effect.garments.some(({ kind }) => kind === "refit") && !view.plan
         ? ["Which garments are begun is not known before the first levelling."]
         : []),
     ],
+  };
+};
+
+const materialLines = (changes: readonly MaterialChange[], staging: Staging): Pick<EffectView, "materials" | "others"> => {
+  const isNet = (code: string) => staging.materials.find((material) => material.code === code)?.kind === "net";
+  const cloth = changes.filter(({ measure }) => measure === "length");
+  const told = cloth
+    .toSorted(
+      (a, b) => Number(isNet(b.material)) - Number(isNet(a.material)) || Math.abs(b.after - b.before) - Math.abs(a.after - a.before),
+    )
+    .slice(0, MOST_MATERIALS);
+  return {
+    materials: told.map(({ material, measure, before: was, after: is }) => ({
+      name: nameOfMaterial(staging, material),
+      more: `${is > was ? "+" : "−"}${showQuantity(Math.abs(is - was), measure, staging.production.lengths)}`,
+    })),
+    others: changes.length - told.length,
   };
 };
 
@@ -78,6 +95,7 @@ const follows = ({ kind, garment, from, begun }: RecastGarment, staging: Staging
     case "recut":
       return from === null ? `made for ${who}` : `made for ${who} instead`;
     case "refit":
+      if (garment.source === "buy") return `for ${who} instead`;
       return `${begun ? "begun: " : ""}refitted to ${who}`;
     case "wearers":
       return others.length === 0 ? "fitted to nobody else" : `fitted to ${others.length} more`;
@@ -129,7 +147,7 @@ const fittingLines = (moves: readonly FittingMove[], staging: Staging): EffectVi
   ];
 };
 
-const newClashes = (before: Staging, after: Staging): readonly Doubling[] => {
+const newDoublings = (before: Staging, after: Staging): readonly Doubling[] => {
   const known = new Set(doublings(before).map((one) => JSON.stringify(one)));
   return doublings(after).filter((one) => one.kind !== "apart" && !known.has(JSON.stringify(one)));
 };

@@ -20,7 +20,12 @@ export const copiedBlock = (board: CastingBoard, view: GridView, one: Hand, othe
 /** The block cleared: nobody is cast or stands by; where nobody is cast already, the cast no longer has the place. */
 export const clearedBlock = (view: GridView, one: Hand, other: Hand): readonly Recast[] => {
   const { rows, columns } = blockOf(view, one, other);
-  const cells = rows.flatMap((row) => columns.flatMap((column): readonly CastCell[] => cellOf(row, column) ?? []));
+  const cells = rows.flatMap((row) =>
+    columns.flatMap((column): readonly CastCell[] => {
+      const cell = cellOf(row, column);
+      return cell ? [cell] : [];
+    }),
+  );
   return cells.flatMap((cell): readonly Recast[] => {
     const { performers } = view.cells.at(cell);
     if (performers === null || (performers.length === 0 && cell.standing === "cover")) return [];
