@@ -30,7 +30,10 @@ export async function findRoutes(page: Page, address: string, from = "/"): Promi
     const landed = new URL(page.url());
     const pattern = patternOf(landed.pathname, patterns);
     if (pattern && !found.has(pattern)) found.set(pattern, landed.pathname + landed.search);
-    const links = await page.locator("a[href]").evaluateAll((anchors) => anchors.map((anchor) => (anchor as HTMLAnchorElement).href));
+    // A link in a picture has no address of text: it is put together as the browser does.
+    const links = await page
+      .locator("a[href]")
+      .evaluateAll((anchors) => anchors.map((anchor) => new URL(anchor.getAttribute("href") ?? "", document.baseURI).href));
     for (const link of links) {
       const { origin, pathname } = new URL(link);
       const next = patternOf(pathname, patterns);

@@ -3,6 +3,7 @@ import type { PlainDate } from "#lib/calendar/plainDate";
 import { showDate } from "#lib/calendar/showDay";
 import { COME_WITH } from "#lib/fittings/comeWith";
 import type { Staging } from "#lib/staging/staging";
+import { Wide } from "../../../../_components/Wide";
 import { nameOfMaker, nameOfPerformer, nameOfRole } from "../../../../_data/names";
 import { listed, plural } from "../../../../_data/plural";
 import { showLongDay } from "../../../../_data/showDates";
@@ -46,39 +47,41 @@ export const CallSheet = ({
           {unique(visits.map(({ fitter }) => nameOfMaker(staging, fitter))).join(", ")}
         </p>
       </header>
-      <table>
-        <thead>
-          <tr>
-            {["Time", "Dancer", "Fitting", "Garments", "Minutes", "Come with", "Seen"].map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {visits.map((visit) => (
-            <tr key={visit.visit}>
-              <td className={styles.time}>{showClock(splitWall(visit.start).minute)}</td>
-              <td>
-                <b>{nameOfPerformer(staging, visit.performer)}</b>
-                <span className={styles.small}>{rolesOf(visit.performer, staging)}</span>
-              </td>
-              <td>{unique(visit.fittings.map(({ name }) => name)).join("; ")}</td>
-              <td>
-                {unique(visit.fittings.map(({ garment }) => garment)).map((number) => (
-                  <span key={number} className={styles.number}>
-                    {number}
-                  </span>
-                ))}
-              </td>
-              <td className="num">{visit.end - visit.start}</td>
-              <td>{unique(visit.fittings.flatMap(({ kind }) => COME_WITH[kind].split(/[,;] /))).join(", ")}</td>
-              <td className={styles.write} />
+      <Wide label={`Calls of ${showLongDay(date)}`}>
+        <table>
+          <thead>
+            <tr>
+              {["Time", "Dancer", "Fitting", "Garments", "Minutes", "Come with", "Seen"].map((head) => (
+                <th key={head} scope="col">
+                  {head}
+                </th>
+              ))}
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {visits.map((visit) => (
+              <tr key={visit.visit}>
+                <td className={styles.time}>{showClock(splitWall(visit.start).minute)}</td>
+                <td>
+                  <b>{nameOfPerformer(staging, visit.performer)}</b>
+                  <span className={styles.small}>{rolesOf(visit.performer, staging)}</span>
+                </td>
+                <td>{unique(visit.fittings.map(({ name }) => name)).join("; ")}</td>
+                <td>
+                  {unique(visit.fittings.map(({ garment }) => garment)).map((number) => (
+                    <span key={number} className={styles.number}>
+                      {number}
+                    </span>
+                  ))}
+                </td>
+                <td className="num">{visit.end - visit.start}</td>
+                <td>{unique(visit.fittings.flatMap(({ kind }) => COME_WITH[kind].split(/[,;] /))).join(", ")}</td>
+                <td className={styles.write} />
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </Wide>
       <div className={styles.told}>
         <p>
           <b>For company management.</b> {plural(called.length, "dancer")}, {minutes} minutes in all, inside the work span and clear of
