@@ -23,7 +23,7 @@ export const GridLine = (props: Props) => {
       <th scope="row" {...(hand && { role: "rowheader" })} {...placed(hand, index, 0)}>
         {name} {(row.place ?? 1) === 1 && <span className="units">{plural(facts.costumes[row.role] ?? 0, "costume")}</span>}{" "}
         {row.place === null && (
-          <a className={styles.fold} href={foldHref(facts.base, asked, row.role)} tabIndex={hand ? -1 : undefined}>
+          <a className={`${styles.fold} no-print`} href={foldHref(facts.base, asked, row.role)} tabIndex={hand ? -1 : undefined}>
             place by place
           </a>
         )}
