@@ -1,7 +1,6 @@
 import type { StagingPlan } from "#lib/planning/stagingPlan";
 import type { PurchaseList } from "#lib/purchasing/purchase";
-import { Woven } from "../../../_components/Woven";
-import { garmentHref } from "../../../_data/address";
+import { Numbers } from "../../../_components/Numbers";
 import { showQuantity } from "../../../_data/quantity";
 
 /** What the shelf meets whole: nothing is bought for it, and the lots are spoken for. */
@@ -33,11 +32,7 @@ export const Covered = ({ plan, covered }: { readonly plan: StagingPlan; readonl
                   {need.fromShelf.map(({ lot, quantity }) => `lot ${lot}, ${showQuantity(quantity, need.measure, lengths)}`).join("; ")}
                 </td>
                 <td data-label="for">
-                  {[...new Set(need.reasons.map(({ garment }) => garment))].map((number) => (
-                    <span key={number}>
-                      <Woven number={number} href={garmentHref(code, number)} />{" "}
-                    </span>
-                  ))}
+                  <Numbers code={code} numbers={need.reasons.map(({ garment }) => garment)} />
                 </td>
               </tr>
             ))}

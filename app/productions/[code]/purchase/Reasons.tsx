@@ -1,8 +1,8 @@
 import type { StagingPlan } from "#lib/planning/stagingPlan";
 import type { PurchaseLine } from "#lib/purchasing/purchase";
-import { Woven } from "../../../_components/Woven";
-import { garmentHref } from "../../../_data/address";
+import { Numbers } from "../../../_components/Numbers";
 import { showQuantity } from "../../../_data/quantity";
+import { reasonGroups } from "./reasonGroups";
 
 /** Why a line is bought: every garment's part, what the shelf gives, what is spare; they add up to what is bought. */
 export const Reasons = ({ line, plan }: { readonly line: PurchaseLine; readonly plan: StagingPlan }) => {
@@ -21,15 +21,25 @@ export const Reasons = ({ line, plan }: { readonly line: PurchaseLine; readonly 
           </tr>
         </thead>
         <tbody>
-          {line.reasons.map((reason) => (
-            <tr key={`${reason.garment} ${reason.role}`}>
+          {reasonGroups(line.reasons, plan.garments).map((one) => (
+            <tr key={`${one.garments[0]} ${one.role}`}>
               <td>
-                <Woven number={reason.garment} href={garmentHref(staging.production.code, reason.garment)} />
+                <Numbers code={staging.production.code} numbers={one.garments} />
               </td>
               <td>
-                {reason.role} <span className="units">{reason.arithmetic}</span>
+                {one.name || one.role}{" "}
+                <span className="units">
+                  {one.name && one.role} {one.arithmetic}
+                </span>
               </td>
-              <td className="num fr">{show(reason.quantity)}</td>
+              <td className="num fr">
+                {one.garments.length > 1 && one.each !== null && (
+                  <span className="units">
+                    {one.garments.length} × {show(one.each)}{" "}
+                  </span>
+                )}
+                {show(one.quantity)}
+              </td>
             </tr>
           ))}
           <tr className="sum">

@@ -1,9 +1,9 @@
 import Link from "next/link";
 import { showDay } from "#lib/calendar/showDay";
 import type { ClothOnRolls, Roll } from "#lib/purchasing/rolls";
+import { Numbers } from "../../../../_components/Numbers";
 import { Wide } from "../../../../_components/Wide";
-import { Woven } from "../../../../_components/Woven";
-import { garmentHref, slug } from "../../../../_data/address";
+import { slug } from "../../../../_data/address";
 import { listed, plural } from "../../../../_data/plural";
 import { showQuantity } from "../../../../_data/quantity";
 import type { ProductionView } from "../../../../_data/stagingPlan";
@@ -70,11 +70,7 @@ export const ClothOfCorps = ({ cloth, view }: { readonly cloth: ClothOnRolls; re
                 {roll.cutBy && showDay(roll.cutBy)}
               </td>
               <td>
-                {roll.garments.map((number) => (
-                  <span key={number}>
-                    <Woven number={number} href={garmentHref(code, number)} />{" "}
-                  </span>
-                ))}
+                <Numbers code={code} numbers={roll.garments} />
               </td>
             </tr>
           ))}

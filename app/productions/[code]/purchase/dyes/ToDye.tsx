@@ -1,8 +1,7 @@
 import { splitWall } from "#lib/calendar/clock";
 import { showDay } from "#lib/calendar/showDay";
 import { type DyeItem, dyeWork } from "#lib/dyeing/dyeWork";
-import { Woven } from "../../../../_components/Woven";
-import { garmentHref } from "../../../../_data/address";
+import { Numbers } from "../../../../_components/Numbers";
 import { showQuantity } from "../../../../_data/quantity";
 import type { ProductionView } from "../../../../_data/stagingPlan";
 import { baths } from "./baths";
@@ -58,11 +57,7 @@ export const ToDye = ({ view }: { readonly view: ProductionView }) => {
                 <td className="num">{Math.round(batch.full / 10)}%</td>
                 <td className="num">{first ? showDay(first) : <span className="q">not planned</span>}</td>
                 <td>
-                  {[...new Set(batch.items.map(({ garment }) => garment))].map((number) => (
-                    <span key={number}>
-                      <Woven number={number} href={garmentHref(code, number)} />{" "}
-                    </span>
-                  ))}
+                  <Numbers code={code} numbers={batch.items.map(({ garment }) => garment)} />
                 </td>
               </tr>
             );

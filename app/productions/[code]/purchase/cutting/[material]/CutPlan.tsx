@@ -2,6 +2,7 @@ import type { CuttingPlan } from "#lib/cutting/cuttingPlan";
 import type { MaterialKind } from "#lib/materials/material";
 import type { LengthSystem } from "#lib/units/showLength";
 import { Wide } from "../../../../../_components/Wide";
+import { numberRanges, rangeText } from "../../../../../_data/numberRanges";
 import { plural } from "../../../../../_data/plural";
 import { showQuantity } from "../../../../../_data/quantity";
 import { CuttingPicture } from "../CuttingPicture";
@@ -46,7 +47,7 @@ export const CutPlan = ({
         <figure key={JSON.stringify(pattern.pieces)} className={styles.figure}>
           <figcaption className="small">
             {times > 1 && <b>{times} times. </b>}
-            {plan.cuttable === null && <span className="q">{garments.join(", ")}</span>}
+            {plan.cuttable === null && <span className="q">{numberRanges(garments).map(rangeText).join(", ")}</span>}
           </figcaption>
           <Wide label="Cutting plan" fit>
             <CuttingPicture plan={plan} pattern={pattern} lengths={lengths} />
@@ -85,7 +86,7 @@ export const CutPlan = ({
                 {row.breadth !== null && show(row.breadth)}
               </td>
               <td className="num b">{row.count}</td>
-              <td className="small">{row.garments.join(", ")}</td>
+              <td className="small">{numberRanges(row.garments).map(rangeText).join(", ")}</td>
             </tr>
           ))}
           <tr className="sum">

@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
+import { Numbers } from "../../../../../_components/Numbers";
 import { PrintThis } from "../../../../../_components/PrintThis";
-import { Woven } from "../../../../../_components/Woven";
-import { garmentHref, isSlugOf } from "../../../../../_data/address";
+import { isSlugOf } from "../../../../../_data/address";
 import { colourBeside } from "../../../../../_data/colourBeside";
 import { plural } from "../../../../../_data/plural";
 import { showQuantity } from "../../../../../_data/quantity";
@@ -52,9 +52,7 @@ const CuttingPage = async (props: Props) => {
         </div>
       </div>
       <p className="acts">
-        {garments.map((number) => (
-          <Woven key={number} number={number} href={garmentHref(code, number)} />
-        ))}
+        <Numbers code={code} numbers={garments} />
       </p>
       {found.plans.map((plan, at) => (
         <CutPlan key={`${plan.lot} ${plan.set} ${plan.stock}`} plan={plan} lengths={lengths} kind={kind} id={`plan-${at}`} />

@@ -1,8 +1,7 @@
 import { showDay } from "#lib/calendar/showDay";
 import { showMoney } from "#lib/units/money";
 import type { KeptLine } from "#prisma/orders/orderRow";
-import { Woven } from "../../../../../_components/Woven";
-import { garmentHref } from "../../../../../_data/address";
+import { Numbers } from "../../../../../_components/Numbers";
 import { plural } from "../../../../../_data/plural";
 import { showQuantity } from "../../../../../_data/quantity";
 import type { ProductionView } from "../../../../../_data/stagingPlan";
@@ -42,12 +41,7 @@ export const LineHistory = ({ line, view }: { readonly line: KeptLine; readonly 
       {line.arithmetic && <p className="small q">{line.arithmetic}</p>}
       {line.garments.length > 0 && (
         <p className="small">
-          For{" "}
-          {line.garments.map((number) => (
-            <span key={number}>
-              <Woven number={number} href={garmentHref(code, number)} />{" "}
-            </span>
-          ))}
+          For <Numbers code={code} numbers={line.garments} />
         </p>
       )}
       {line.oneLotSet && <p className="small">One dye lot: {line.oneLotSet} must match.</p>}
