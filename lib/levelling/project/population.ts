@@ -94,6 +94,18 @@ export class BiPopulation {
     return better;
   }
 
+  /** Only the best pairs stay, in the order they had: the fewer, the sooner they agree. */
+  shrink(size: number): void {
+    const [left, right] = this.sides;
+    if (size >= left.length) return;
+    const earlier = (i: number): number => Math.min(left[i]!.end, right[i]!.end);
+    const kept = [...left.keys()]
+      .sort((i, j) => earlier(i) - earlier(j) || left[i]!.end + right[i]!.end - left[j]!.end - right[j]!.end || i - j)
+      .slice(0, size)
+      .sort((i, j) => i - j);
+    this.sides = [kept.map((i) => left[i]!), kept.map((i) => right[i]!)];
+  }
+
   /** The better of two others. */
   private father(from: readonly Individual[], mother: number): number {
     const other = (): number => {
