@@ -20,7 +20,6 @@ export const GET = async (request: Request, { params }: { readonly params: Promi
     headers: {
       "content-type": "image/jpeg",
       "x-content-type-options": "nosniff",
-      "content-security-policy": "default-src 'none'; sandbox",
       "cross-origin-resource-policy": "same-origin",
       "cache-control": "private, max-age=3600",
     },
