@@ -12,7 +12,7 @@ const task = (code: string, skill: OtherTask["skill"]): OtherTask => ({
     due: null,
     waitsFor: null,
     shownFor: null,
-    askedBy: null,
+    askedBy: "",
     askedOn: null,
     doneOn: null,
   },
