@@ -46,9 +46,7 @@ export const pieceFigures = (staging: Staging, piece: Piece): PieceFigures | nul
   const construction = versionMeant(staging.constructions, piece.construction ?? "", piece.version);
   return {
     garments: garments.length,
-    minutes: [0, 1, 2].map((point) =>
-      work.operations.reduce((sum, { minutes }) => sum + minutes[point as 0 | 1 | 2], 0),
-    ) as unknown as ThreePoint,
+    minutes: [minutesAt(work, 0), minutesAt(work, 1), minutesAt(work, 2)],
     fittingMinutes: work.fittings.reduce((sum, { minutes }) => sum + minutes, 0),
     needs,
     labour,
@@ -59,6 +57,9 @@ export const pieceFigures = (staging: Staging, piece: Piece): PieceFigures | nul
     work,
   };
 };
+
+const minutesAt = ({ operations }: GarmentWork, point: 0 | 1 | 2): Minutes =>
+  operations.reduce((sum, { minutes }) => sum + minutes[point], 0);
 
 const summedNeeds = (needs: readonly Need[]): readonly Omit<PieceNeed, "cost">[] => {
   const sums = new Map<string, Omit<PieceNeed, "cost">>();
