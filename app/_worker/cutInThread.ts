@@ -1,5 +1,5 @@
 import type { CutAnswer, CutQuestion } from "#lib/cutting/question";
-import { startCutThread } from "./startCutThread";
+import { startCutThread } from "./startThread";
 
 /** What the thread is given. */
 export interface CutOrder {

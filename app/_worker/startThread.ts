@@ -1,12 +1,17 @@
 import { Worker } from "node:worker_threads";
+import type { CutOrder } from "./cutInThread";
 import type { ThreadOrder } from "./levelInThread";
 
 /** Bundled, the thread's file lies beside this one; in development and in tests it is read as TypeScript. */
-export function startThread(workerData: ThreadOrder): Worker {
+function start(name: string, workerData: unknown): Worker {
   const here = import.meta.url;
-  if (here.endsWith(".mjs")) return new Worker(new URL("./levelThread.mjs", here), { workerData });
+  if (here.endsWith(".mjs")) return new Worker(new URL(`./${name}.mjs`, here), { workerData });
   // A loader named on a thread's command line is passed over when the parent has one already: the thread asks for it itself.
-  const [loader, file] = [import.meta.resolve("tsx/esm/api"), new URL("./levelThread.ts", here).href].map((url) => JSON.stringify(url));
-  const start = `import(${loader}).then(({ tsImport }) => tsImport(${file}, ${file}))`;
-  return new Worker(start, { eval: true, workerData });
+  const [loader, file] = [import.meta.resolve("tsx/esm/api"), new URL(`./${name}.ts`, here).href].map((url) => JSON.stringify(url));
+  const script = `import(${loader}).then(({ tsImport }) => tsImport(${file}, ${file}))`;
+  return new Worker(script, { eval: true, workerData });
 }
+
+export const startThread = (order: ThreadOrder): Worker => start("levelThread", order);
+
+export const startCutThread = (order: CutOrder): Worker => start("cutThread", order);
