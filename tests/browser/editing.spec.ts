@@ -123,7 +123,7 @@ test("a stitcher's day is on the phone: a task is begun, stuck, gone on with and
   await supervisor.goto("/productions/winter-for-larks/people/makers");
   await expect(supervisor.getByRole("region", { name: "Stuck" })).toContainText("no elastic");
   await page.getByRole("button", { name: /^Go on/ }).click();
-  await begun.getByLabel("Minutes it took").fill("25");
+  await begun.getByLabel("Minutes worked today").fill("25");
   await begun.getByRole("button", { name: "Done" }).click();
   await expect(page.getByText("25 min worked so far")).toBeVisible();
 });

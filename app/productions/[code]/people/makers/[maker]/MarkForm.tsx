@@ -6,7 +6,10 @@ import { Said } from "../../../../../_components/Said";
 import { markMyTask } from "./actions";
 import styles from "./MakerDay.module.css";
 
-/** The presses under a task: begin it, say that it is done and how long it took, that it is stuck and why, or put it down. */
+/**
+ * The presses under a task: begin it, say that it is done, that it is stuck and why, or put it down; each with the minutes worked, where
+ * somebody writes them. The plan's own minutes are not filled in: what nobody counted would pass for counted.
+ */
 export const MarkForm = ({
   production,
   maker,
@@ -34,8 +37,8 @@ export const MarkForm = ({
       {state === "begun" ? (
         <>
           <label className={styles.minutes}>
-            Minutes it took
-            <input key={likely} type="number" name="minutes" min={0} max={1440} inputMode="numeric" defaultValue={likely} />
+            Minutes worked today
+            <input type="number" name="minutes" min={0} max={1440} inputMode="numeric" placeholder={`of about ${likely}`} />
             {wrong.minutes && <span className="bad">{wrong.minutes}</span>}
           </label>
           <button type="submit" name="did" value="done" className="press tall" disabled={waiting}>
