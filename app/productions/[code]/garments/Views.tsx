@@ -1,4 +1,3 @@
-import Link from "next/link";
 import type { KeptView } from "#prisma/views/views";
 import { ActionForm } from "../../../_components/ActionForm";
 import { dropGarmentView, keepGarmentView } from "./actions";
@@ -23,13 +22,13 @@ export const Views = ({
         <ul>
           {views.map((view) => (
             <li key={view.id}>
-              <Link
+              {/* Loaded anew, so that the search shows what the view asks for. */}
+              <a
                 href={`${base}/garments${view.query && `?${view.query}`}`}
-                prefetch={false}
                 aria-current={query === (view.query && `?${view.query}`) ? "page" : undefined}
               >
                 {view.name}
-              </Link>
+              </a>
               {view.shared && <span className="units"> for everybody</span>}
             </li>
           ))}

@@ -2,11 +2,14 @@ import Link from "next/link";
 import type { GarmentWork } from "#lib/breakdown/work";
 import { showWall } from "#lib/calendar/showDay";
 import type { Garment } from "#lib/casting/wardrobe";
+import { answerTo } from "#lib/fittings/answer";
 import type { StagingPlan } from "#lib/planning/stagingPlan";
 import type { Staging } from "#lib/staging/staging";
+import type { KeptAnswer } from "#prisma/fittings/answers";
 import { State } from "../../../../_components/State";
 import { nameOfMaker } from "../../../../_data/names";
 import { wearerName } from "../../../../_data/wearers";
+import { Answered } from "../../fittings/FittingState";
 import { fittingHref } from "../../fittings/fittingsView";
 
 /** Its fittings, in order, with the appointment each has in the plan. */
@@ -15,11 +18,14 @@ export const Fittings = ({
   work,
   plan,
   staging,
+  answers,
 }: {
   readonly garment: Garment;
   readonly work: GarmentWork;
   readonly plan: StagingPlan | null;
   readonly staging: Staging;
+  /** How fittings went, the newest first. */
+  readonly answers: readonly KeptAnswer[];
 }) => {
   const appointment = (code: string, wearer: number) => {
     const node = plan?.nodes.findIndex(
@@ -47,6 +53,7 @@ export const Fittings = ({
           {work.fittings.map((fitting) => {
             const kept = appointment(fitting.code, fitting.wearer);
             const part = kept && plan?.nodes[kept.node]?.key.slice(garment.number.length + 1);
+            const answer = kept && answerTo(answers, kept);
             const wearer = garment.wearers[fitting.wearer];
             return (
               <tr key={`${fitting.code} ${fitting.wearer}`}>
@@ -63,7 +70,10 @@ export const Fittings = ({
                 <td>{wearer && wearerName(wearer, staging)}</td>
                 <td>{kept && nameOfMaker(staging, kept.fitter)}</td>
                 <td className="num">
-                  {kept && (kept.start === null ? <State code="late">not placed</State> : <State code="fit">{showWall(kept.start)}</State>)}
+                  {answer && <Answered answer={answer} />}
+                  {kept &&
+                    !answer &&
+                    (kept.start === null ? <State code="late">not placed</State> : <State code="fit">{showWall(kept.start)}</State>)}
                 </td>
               </tr>
             );

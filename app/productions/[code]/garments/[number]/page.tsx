@@ -3,6 +3,7 @@ import { notFound } from "next/navigation";
 import { garmentCost, workedSoFar } from "#lib/sheets/garmentCost";
 import { words as wordsOf } from "#lib/words/words";
 import { listEdits } from "#prisma/editing/listEdits";
+import { listAnswers } from "#prisma/fittings/answers";
 import { listNotes } from "#prisma/notes/notes";
 import { listPhotos } from "#prisma/photos/photos";
 import { listMarks, markedAs } from "#prisma/work/marks";
@@ -55,11 +56,12 @@ const GarmentPage = async ({ params, searchParams }: Props) => {
   const measurements = may(member.role, "measurements");
   const { production } = staging;
   const href = garmentHref(production.code, garment.number);
-  const [notes, photos, edits, marks] = await Promise.all([
+  const [notes, photos, edits, marks, answers] = await Promise.all([
     listNotes(member.company, production.code, garment.number),
     listPhotos(member.company, production.code, garment.number),
     may(member.role, "history") ? listEdits(member.company, production.code, EDITS_LOOKED_AT) : [],
     listMarks(member.company, production.code),
+    listAnswers(member.company, production.code),
   ]);
   const own = view.plan?.tasks.filter(({ garments }) => garments.includes(garment.number)) ?? [];
   const worked = workedSoFar(
@@ -94,7 +96,9 @@ const GarmentPage = async ({ params, searchParams }: Props) => {
             </section>
           )}
           <Wearers garment={garment} staging={staging} measurements={measurements} />
-          {work && work.fittings.length > 0 && <Fittings garment={garment} work={work} plan={view.plan} staging={staging} />}
+          {work && work.fittings.length > 0 && (
+            <Fittings garment={garment} work={work} plan={view.plan} staging={staging} answers={answers} />
+          )}
           <KeptNotes
             said={work?.notes ?? []}
             notes={notes}
