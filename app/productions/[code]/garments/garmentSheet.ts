@@ -1,13 +1,12 @@
 import type { XlsxSheet } from "#lib/exchange/writeXlsx";
-import { requireProduction } from "../../../_data/requireProduction";
+import type { ProductionView } from "../../../_data/stagingPlan";
 import { columnOf } from "./garmentColumns";
 import { given, readQuery } from "./garmentQuery";
 import { garmentRows } from "./garmentRows";
 import { groupOf, selectGarments } from "./selectGarments";
 
 /** The list of garments as it is seen: same search, columns, order and groups; all pages of it. */
-export const garmentSheet = async (request: Request, code: string): Promise<{ readonly name: string; readonly sheet: XlsxSheet }> => {
-  const { view } = await requireProduction("read", code);
+export const garmentSheet = (request: Request, view: ProductionView): { readonly name: string; readonly sheet: XlsxSheet } => {
   const query = readQuery(given(new URL(request.url).searchParams.entries()));
   const { group } = query;
   const cells = query.show.flatMap((id) => columnOf(id).file);

@@ -38,7 +38,7 @@ export const Fittings = ({
       <header>
         <h2 id="fittings">Fittings</h2>
       </header>
-      <table>
+      <table className="stack">
         <thead>
           <tr>
             <th scope="col">Fitting</th>
@@ -57,7 +57,7 @@ export const Fittings = ({
             const wearer = garment.wearers[fitting.wearer];
             return (
               <tr key={`${fitting.code} ${fitting.wearer}`}>
-                <th scope="row">
+                <th scope="row" className="name">
                   {kept && part ? (
                     <Link href={fittingHref(staging.production.code, { garment: garment.number, part })} prefetch={false}>
                       {fitting.name[staging.production.words]}
