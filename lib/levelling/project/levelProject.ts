@@ -34,7 +34,8 @@ export function levelProject(problem: LevellingProblem, options: LevelOptions): 
   };
 }
 
-function planAt({ nodes }: LevellingProblem, start: Int32Array, step: number): Plan {
+/** The plan with these starts, counted in steps. */
+export function planAt({ nodes }: LevellingProblem, start: Int32Array, step: number): Plan {
   const placed = nodes.map(({ minutes }, node) => {
     const from = start[node]! * step;
     const to = from + minutes;

@@ -94,6 +94,27 @@ export class BiPopulation {
     return better;
   }
 
+  /** The order of one of the plans pushed to the left. */
+  get someOrder(): Int32Array {
+    return this.sides[0][this.chance.below(this.size)]!.list.slice();
+  }
+
+  /** A plan of another population, in the place of the worst pair unless that is better. */
+  settle(order: Int32Array): void {
+    const left = newIndividual(this.project.count);
+    left.list.set(order);
+    this.decode(0, left, NO_LIMIT);
+    const right = newIndividual(this.project.count);
+    right.list.set(left.mirrored);
+    this.decode(1, right, NO_LIMIT);
+    const [lefts, rights] = this.sides;
+    const length = (i: number): number => lefts[i]!.end + rights[i]!.end;
+    const worst = [...lefts.keys()].reduce((a, b) => (length(b) > length(a) ? b : a), 0);
+    if (left.end + right.end > length(worst)) return;
+    lefts[worst] = left;
+    rights[worst] = right;
+  }
+
   /** Only the best pairs stay, in the order they had: the fewer, the sooner they agree. */
   shrink(size: number): void {
     const [left, right] = this.sides;

@@ -16,6 +16,14 @@ const MOST_BEFORE_PROOF = 1500;
 /** Tasks the exact search may place in its first turn; four times as many in the next. */
 const FIRST_TURN = 30_000;
 
+/** What one search tells another. */
+export interface Migrant {
+  readonly best: Standing;
+  readonly lower: number;
+  /** The order of one of its plans; null when it holds none. */
+  readonly order: Int32Array | null;
+}
+
 /** The best plan of a project: populations that grow with the budget, and an exact search with proof for small projects. */
 export class ProjectSearch {
   /** No plan is shorter. */
@@ -28,7 +36,6 @@ export class ProjectSearch {
   /** Counted in what is no longer at hand. */
   private counted = 0;
   private readonly provers: BranchAndBound[];
-  private turn = 0;
 
   /** `goal`: an end before it is worth no more than the goal itself. */
   constructor(
@@ -36,6 +43,8 @@ export class ProjectSearch {
     seed: number,
     private readonly goal: number,
     private readonly budget: number,
+    /** Of turns of the exact search: an even one begins from the left. */
+    private turn = 0,
   ) {
     this.chance = new Chance(seed);
     this.lower = lowerBound(project);
@@ -59,6 +68,17 @@ export class ProjectSearch {
     const began = this.schedules;
     if (this.provers.length > 0 && began >= Math.min(MOST_BEFORE_PROOF, BEFORE_PROOF * this.budget)) this.prove();
     else while (!this.done && this.schedules < began + PER_ROUND) this.evolve();
+  }
+
+  get migrant(): Migrant {
+    return { best: this.best, lower: this.lower, order: this.population.size > 0 ? this.population.someOrder : null };
+  }
+
+  welcome({ best, lower, order }: Migrant): void {
+    this.lower = Math.max(this.lower, lower);
+    if (best.end < this.best.end) this.best = best;
+    if (order !== null && this.population.size > 0 && !this.done) this.population.settle(order);
+    if (this.population.best.end < this.best.end) this.best = this.population.best;
   }
 
   private evolve(): void {

@@ -2,13 +2,15 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { parseArgs } from "node:util";
 import { readInstances } from "./readInstances";
 import { solve } from "./solve";
-import { type BenchResult, summary } from "./summary";
+import { type BenchResult, schedulesPerCpuSecond, summary } from "./summary";
+import { Threads } from "./threads";
 
 const HELP = `npm run -s bench:levelling -- --file FILE.jsonl --schedules 1000 --json
 npm run -s bench:levelling -- --file FILE.jsonl --seconds 10 --limit 20 --seed 3 --out results.jsonl
 
 Solves published instances, one a line: resource-constrained (capacity, jobs), multi-skill (workers, jobs) or weighted tardiness
-(processing, weight, due). --schedules is the budget for each instance by the field's counting, --seconds the time for each.`;
+(processing, weight, due). --schedules is the budget for each instance by the field's counting, --seconds the time for each.
+--threads T levels projects on islands, whose number is fixed: the same plan on any number of threads, within one budget for all.`;
 
 const { values } = parseArgs({
   options: {
@@ -17,6 +19,7 @@ const { values } = parseArgs({
     seconds: { type: "string" },
     limit: { type: "string" },
     seed: { type: "string", default: "1" },
+    threads: { type: "string" },
     out: { type: "string" },
     json: { type: "boolean", default: false },
     help: { type: "boolean", default: false },
@@ -34,7 +37,10 @@ if (!read.ok) {
 }
 const schedules = values.schedules === undefined ? undefined : Number(values.schedules);
 const seconds = values.seconds === undefined ? undefined : Number(values.seconds);
-const results: BenchResult[] = read.value.map((instance) => solve(instance, { schedules, seconds, seed: Number(values.seed) }));
+const threads = values.threads === undefined ? null : new Threads(Number(values.threads));
+const results: BenchResult[] = [];
+for (const instance of read.value) results.push(await solve(instance, { schedules, seconds, seed: Number(values.seed), threads }));
+await threads?.end();
 if (values.out !== undefined) writeFileSync(values.out, results.map(({ line }) => `${JSON.stringify(line)}\n`).join(""));
 const totals = summary(results);
 process.stdout.write(
@@ -44,4 +50,5 @@ process.stdout.write(
         .map(([name, value]) => `${name}: ${value}`)
         .join("\n")}\n`,
 );
+process.stderr.write(`schedules a second of the processor: ${schedulesPerCpuSecond(results)}\n`);
 process.exitCode = totals.illegal > 0 ? 1 : 0;
