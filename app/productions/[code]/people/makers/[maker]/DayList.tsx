@@ -13,7 +13,7 @@ import type { DayPart } from "./makerDay";
 const NO_MARK: TaskMark = { state: "open", stuck: "", worked: 0 };
 const STATES = { open: "none", begun: "hand", stuck: "wait", done: "done", dropped: "cut" } as const;
 
-/** A day's stretches, one under the other, to be read from a table at arm's length. */
+/** A day's stretches, one under the other, to be read from a table at arm's length. A task has its presses at its first stretch of the day. */
 export const DayList = ({
   parts,
   staging,
@@ -32,8 +32,12 @@ export const DayList = ({
   ) : (
     <ol className={styles.day}>
       {parts
-        .map((part) => ({ part, mark: (part.task && marks.get(markedAs(part.task))) ?? NO_MARK }))
-        .map(({ part, mark }) => (
+        .map((part, at) => ({
+          part,
+          mark: (part.task && marks.get(markedAs(part.task))) ?? NO_MARK,
+          isFirst: parts.findIndex(({ key }) => key === part.key) === at,
+        }))
+        .map(({ part, mark, isFirst }) => (
           <li key={`${part.start} ${part.key}`} className={part.kind === "fitting" ? styles.fitting : undefined}>
             <p className={styles.time}>
               {part.from}
@@ -58,14 +62,14 @@ export const DayList = ({
                 {mark.worked > 0 && `, ${showHours(mark.worked)} worked so far`}
                 {part.room && `, ${staging.machines.find(({ code }) => code === part.room)?.name ?? part.room}`}
               </p>
-              {mark.state !== "open" && (
+              {isFirst && mark.state !== "open" && (
                 <State code={STATES[mark.state]}>
                   {mark.state}
                   {mark.stuck && `: ${mark.stuck}`}
                 </State>
               )}
             </div>
-            {part.task && canMark && (
+            {part.task && isFirst && canMark && (
               <MarkForm
                 production={staging.production.code}
                 maker={maker}

@@ -23,8 +23,14 @@ export const MakerFacts = ({ maker, staging, money }: { readonly maker: Maker; r
         ? `${showHours(week)} a week, ${listed(days.map((day) => WEEKDAYS[day - 1] ?? ""))} between ${showClock(first)} and ${showClock(last)}`
         : "no hours"}
       , {maker.productive / 10}% of them for tasks.
-      {money &&
-        ` An hour costs ${showMoney(maker.costPerHour, staging.production.currency)}, one of overtime ${showMoney(maker.overtimeCostPerHour, staging.production.currency)}.`}
+      {money && (
+        // Not for the wall.
+        <span className="no-print">
+          {" "}
+          An hour costs {showMoney(maker.costPerHour, staging.production.currency)}, one of overtime{" "}
+          {showMoney(maker.overtimeCostPerHour, staging.production.currency)}.
+        </span>
+      )}
     </p>
   );
 };

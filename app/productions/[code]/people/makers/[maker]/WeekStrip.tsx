@@ -19,7 +19,7 @@ export const WeekStrip = ({
   readonly days: readonly { readonly date: PlainDate; readonly minutes: Minutes }[];
 }) => (
   <nav aria-label="Week" className={styles.week}>
-    <Link href={`${href}?day=${addDays(days[0]!.date, -7)}`} prefetch={false} aria-label="The week before">
+    <Link href={`${href}?day=${addDays(days[0]!.date, -7)}`} prefetch={false} className="no-print" aria-label="The week before">
       &lsaquo;
     </Link>
     {days.map(({ date, minutes }) => (
@@ -29,7 +29,7 @@ export const WeekStrip = ({
         <b>{minutes === 0 ? "nothing" : showHours(minutes)}</b>
       </Link>
     ))}
-    <Link href={`${href}?day=${addDays(days[0]!.date, 7)}`} prefetch={false} aria-label="The week after">
+    <Link href={`${href}?day=${addDays(days[0]!.date, 7)}`} prefetch={false} className="no-print" aria-label="The week after">
       &rsaquo;
     </Link>
   </nav>

@@ -15,6 +15,7 @@ import { DayList } from "./DayList";
 import { findMaker } from "./findMaker";
 import { MakerFacts } from "./MakerFacts";
 import { makerDay, weekOf } from "./makerDay";
+import { WeekList } from "./WeekList";
 import { WeekStrip } from "./WeekStrip";
 
 type Props = {
@@ -39,7 +40,9 @@ const MakerPage = async ({ params, searchParams }: Props) => {
   const day = read.ok ? read.value : view.today;
   const href = makerHref(production.code, maker.code);
   const marks = await listMarks(member.company, production.code);
-  const parts = view.plan ? makerDay(view.plan, maker.code, day) : [];
+  const { plan } = view;
+  const week = weekOf(day).map((date) => ({ date, parts: plan ? makerDay(plan, maker.code, date) : [] }));
+  const parts = week.find(({ date }) => date === day)?.parts ?? [];
   return (
     <ProductionFrame member={member} view={view} room="/people">
       <PeopleNav production={production.code} page="/makers" />
@@ -55,16 +58,13 @@ const MakerPage = async ({ params, searchParams }: Props) => {
           </div>
         )}
       </div>
-      {view.plan ? (
+      {plan ? (
         <>
           <WeekStrip
             href={href}
             day={day}
             today={view.today}
-            days={weekOf(day).map((date) => ({
-              date,
-              minutes: makerDay(view.plan!, maker.code, date).reduce((sum, { minutes }) => sum + minutes, 0),
-            }))}
+            days={week.map(({ date, parts: some }) => ({ date, minutes: some.reduce((sum, { minutes }) => sum + minutes, 0) }))}
           />
           <section className="part" aria-labelledby="day">
             <header>
@@ -76,6 +76,7 @@ const MakerPage = async ({ params, searchParams }: Props) => {
             </header>
             <DayList parts={parts} staging={staging} maker={maker.code} marks={marks} canMark={may(member.role, "work")} />
           </section>
+          {week.some(({ parts: some }) => some.length > 0) && <WeekList days={week} />}
         </>
       ) : (
         <p className="board">The workroom has not been levelled yet: nothing has a day.</p>
