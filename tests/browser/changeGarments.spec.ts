@@ -37,7 +37,7 @@ test.describe("with scripts", () => {
     const cells = new TextDecoder().decode(files["xl/worksheets/sheet1.xml"]);
     expect(cells).toContain("<v>7</v>");
 
-    await page.getByRole("button", { name: "Put back" }).first().click();
+    await page.getByRole("banner").getByRole("button", { name: "Put back" }).click();
     await expect(page.getByText(/Put back: /)).toBeVisible();
     expect(await priorities(page)).toEqual(before);
   });

@@ -2,7 +2,7 @@
 
 import { createColumnHelper, rowSelectionFeature, rowSortingFeature, tableFeatures, useTable } from "@tanstack/react-table";
 import { useRouter } from "next/navigation";
-import { Fragment, useRef, useState, useTransition } from "react";
+import { Fragment, useEffect, useRef, useState, useTransition } from "react";
 import { showHours } from "#lib/units/hours";
 import { ChosenBar } from "./ChosenBar";
 import { FindBar } from "./FindBar";
@@ -65,6 +65,14 @@ export const GarmentTable = ({ rows, groups, query, facets, found, of, base, can
     if (submitter) go();
     else waiting.current = setTimeout(go, PAUSE);
   };
+  // What was typed before scripts came is asked for now.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, when scripts have come.
+  useEffect(() => {
+    const form = document.getElementById(FORM);
+    if (!(form instanceof HTMLFormElement)) return;
+    const typed = writeQuery(readQuery(given(new FormData(form).entries())));
+    if (typed !== writeQuery({ ...query, page: 1 })) ask(form);
+  }, []);
   const headings = new Map(groups.map((group) => [group.name, group]));
   const isShown = (id: string) => query.show.some((each) => each === id);
   const wide = query.show.length + 1;

@@ -2,7 +2,7 @@
 
 import * as z from "zod";
 import { failed, ok } from "#lib/result";
-import { changePieces } from "#lib/whatif/changePieces";
+import { changePieces, type PieceChange } from "#lib/whatif/changePieces";
 import { productionHref } from "../../../../_data/address";
 import { plural } from "../../../../_data/plural";
 import { editAction } from "../../../../_gate/editAction";
@@ -18,6 +18,18 @@ const keepInput = z.object({
   to: z.string().regex(/^\/garments(\/[\w%.~-]+)?(\?.*)?$/),
 });
 
+/** In the history. */
+const SAID: Readonly<Record<keyof PieceChange, string>> = {
+  source: "where it comes from",
+  made: "made as",
+  each: "one for whom",
+  due: "wanted for",
+  weight: "priority",
+  price: "price",
+  stock: "from stock",
+  parameters: "how it is made",
+};
+
 /** Keeps a change of many lines of the piece list as one edit. */
 export const keepPieces = editAction({
   act: "wardrobe",
@@ -29,7 +41,9 @@ export const keepPieces = editAction({
     const codes = pieces.split("\n");
     const names = staging.pieces.filter(({ code }) => codes.includes(code)).map(({ name }) => name);
     if (names.length === 0) return failed({ message: "These lines of the piece list are gone." });
-    const title = `${names.length === 1 ? names[0] : plural(names.length, "line")} of the piece list: ${Object.keys(change).join(", ")}`;
+    const title = `${names.length === 1 ? names[0] : plural(names.length, "line")} of the piece list: ${Object.keys(change)
+      .map((field) => SAID[field as keyof PieceChange])
+      .join(", ")}`;
     return ok({ title, next: changePieces(staging, codes, change) });
   },
   to: ({ to }, production) => productionHref(production) + to,
