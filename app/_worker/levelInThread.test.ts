@@ -40,10 +40,28 @@ const problem: LevellingProblem = {
   current: null,
 };
 
+/** Two makers with nights and more work than they can do in time: every island goes on searching. */
+const workroom: LevellingProblem = {
+  ...problem,
+  makers: ["first", "second"].map((id) => ({
+    ...problem.makers[0]!,
+    id,
+    calendar: [0, 1, 2, 3, 4].map((day) => ({ start: 1440 * day + 540, end: 1440 * day + 780, speed: 1000, overtime: false })),
+  })),
+  dues: problem.dues.map((due) => ({ ...due, at: 700 })),
+};
+
 describe("levelInThread", () => {
   it("gives what the search gives when called here: same seed and rounds, same answer", async () => {
     const there = await levelInThread(problem, { seed: 7, rounds: 5, seconds: 60 }, startThread);
     expect(there).toEqual(level(problem, { seed: 7, rounds: 5, stop: () => false }));
+  });
+
+  it("gives the same answer in two threads as in one, after an exchange too", async () => {
+    const kept = { seed: 3, rounds: 9, seconds: 60 };
+    const one = await levelInThread(workroom, { ...kept, threads: 1 }, startThread);
+    expect(await levelInThread(workroom, { ...kept, threads: 2 }, startThread)).toEqual(one);
+    expect(one.rounds).toBe(9);
   });
 
   it("ends on time with an answer, and tells its progress meanwhile", async () => {

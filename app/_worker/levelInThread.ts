@@ -9,6 +9,8 @@ export interface ThreadOptions {
   readonly seconds: number;
   /** Told now and then, at most ten times a second. */
   readonly onProgress?: (round: number, best: Measures) => void;
+  /** Threads to search in: as many as are worth it when absent. The answer is the same. */
+  readonly threads?: number;
   /** Ends the search early; the best plan so far is the answer all the same. */
   readonly signal?: AbortSignal;
 }
@@ -18,6 +20,7 @@ export interface ThreadOrder {
   readonly problem: LevellingProblem;
   readonly seed: number;
   readonly rounds: number;
+  readonly threads: number | null;
   /** One integer: 1 asks the search to stop. */
   readonly stop: SharedArrayBuffer;
 }
@@ -39,7 +42,7 @@ export function levelInThread(
 ): Promise<LevellingAnswer> {
   const stop = new SharedArrayBuffer(4);
   const ask = () => void Atomics.store(new Int32Array(stop), 0, 1);
-  const order: ThreadOrder = { problem, seed: options.seed, rounds: options.rounds, stop };
+  const order: ThreadOrder = { problem, seed: options.seed, rounds: options.rounds, threads: options.threads ?? null, stop };
   const worker = start(order);
   const timer = setTimeout(ask, options.seconds * 1000);
   options.signal?.addEventListener("abort", ask);

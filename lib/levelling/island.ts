@@ -10,6 +10,7 @@ import { Improver } from "./ruin/improver";
 import type { Standing } from "./ruin/standing";
 import { PLAIN } from "./rules";
 import { compareScores, type Score, standingOfScore } from "./score";
+import type { Beside } from "./search";
 import { Urging } from "./urging";
 
 /** So many searches run beside each other, in one thread or in several: the number is part of what a seed means. */
@@ -31,8 +32,8 @@ const MOST_CHANGED = 600;
  * Then, while something is late or in overtime, whole plans, urged or with the order and the choices changed; and always the best
  * plan with parts taken out and put back.
  */
-export class Island {
-  best: Candidate;
+export class Island implements Beside {
+  private best: Candidate;
   private at: Candidate;
   private pool: Candidate[];
   private rounds = 0;
@@ -67,6 +68,14 @@ export class Island {
     this.pool = [this.best];
   }
 
+  get plan(): Plan {
+    return this.best.score.plan;
+  }
+
+  get rule(): string {
+    return this.best.rule;
+  }
+
   get schedules(): number {
     return this.maker.schedules;
   }
@@ -86,7 +95,14 @@ export class Island {
     this.at = this.best;
   }
 
-  round(): void {
+  begin(): void {
+    this.round();
+  }
+
+  /** A round in this thread is done when it is back. */
+  end(): void {}
+
+  private round(): void {
     const { compiled, maker, chance } = this;
     const fresh = compiled.problem.current === null;
     const before = this.best;
