@@ -59,7 +59,7 @@ export const DayList = ({
                 {part.whole !== part.minutes && ` of ${showHours(part.whole)}`}
                 {part.goesOn.before && ", begun before"}
                 {part.goesOn.after && ", goes on after"}
-                {mark.worked > 0 && `, ${showHours(mark.worked)} worked so far`}
+                {isFirst && mark.worked > 0 && `, ${showHours(mark.worked)} worked so far`}
                 {part.room && `, ${staging.machines.find(({ code }) => code === part.room)?.name ?? part.room}`}
               </p>
               {isFirst && mark.state !== "open" && (
