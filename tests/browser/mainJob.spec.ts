@@ -11,7 +11,7 @@ test("a supervisor levels the workroom, sees that all is in time and what is beh
 
   await level(page, true);
   await expect(page.locator(".say")).toContainText("Nothing late");
-  await expect(page.getByRole("img", { name: /The workroom's plan: 6 makers/ })).toBeVisible();
+  await expect(page.getByRole("group", { name: /The workroom's plan: 6 makers/ })).toBeVisible();
 
   await room(page, "Overview").click();
   await expect(page.locator(".say")).toContainText("No garment comes late.");

@@ -25,7 +25,7 @@ export async function findRoutes(page: Page, address: string, from = "/"): Promi
   while (waiting.length > 0 && seen.size < 400) {
     const path = waiting.shift() ?? from;
     // Sixty performers wait where one is enough.
-    if (found.has(patternOf(path, patterns) ?? "")) continue;
+    if (found.has(patternOf(path.split("?")[0] ?? "", patterns) ?? "")) continue;
     await page.goto(address + path);
     const landed = new URL(page.url());
     const pattern = patternOf(landed.pathname, patterns);
@@ -35,11 +35,11 @@ export async function findRoutes(page: Page, address: string, from = "/"): Promi
       .locator("a[href]")
       .evaluateAll((anchors) => anchors.map((anchor) => new URL(anchor.getAttribute("href") ?? "", document.baseURI).href));
     for (const link of links) {
-      const { origin, pathname } = new URL(link);
+      const { origin, pathname, search } = new URL(link);
       const next = patternOf(pathname, patterns);
       if (origin !== address || !next || found.has(next) || seen.has(pathname)) continue;
       seen.add(pathname);
-      waiting.push(pathname);
+      waiting.push(pathname + search);
     }
   }
   return found;
