@@ -1,6 +1,9 @@
 import type { Chance } from "../random";
 import { bitsIn, type CrewedProject } from "./crewedProject";
 
+/** Different orders of taking workers that tasks may have. */
+export const TASTES = 32;
+
 /** Serial generation: the tasks of a list one by one, each at the earliest time with a crew of workers who are free for its length. */
 export class CrewedPlacer {
   /** Tasks placed so far, over all calls. */
@@ -9,12 +12,14 @@ export class CrewedPlacer {
   private readonly finish: Int32Array;
   private readonly everybody: number;
   private readonly sitting: Int32Array;
-  /** Workers in the order in which they are taken: those with the fewest scarce skills first. */
-  private readonly usual: Int32Array;
-  private readonly wanted: Int32Array;
+  /** Orders in which workers are taken: first those with the fewest scarce skills first, then others by chance. */
+  private readonly tastes: readonly Int32Array[];
   private readonly tried: Uint8Array;
 
-  constructor(private readonly project: CrewedProject) {
+  constructor(
+    private readonly project: CrewedProject,
+    chance: Chance,
+  ) {
     const { horizon, count, workers, having, seats, duration } = project;
     this.busy = new Int32Array(horizon + 1);
     this.finish = new Int32Array(count);
@@ -29,28 +34,17 @@ export class CrewedPlacer {
     const scarcity = Float64Array.from({ length: workers }, (_, worker) =>
       having.reduce((sum, bits, skill) => ((bits >> worker) & 1 ? sum + asked[skill]! / bitsIn(bits) : sum), 0),
     );
-    this.usual = Int32Array.from(scarcity.keys()).sort((a, b) => scarcity[a]! - scarcity[b]! || a - b);
-    this.wanted = this.usual.slice();
+    this.tastes = Array.from({ length: TASTES }, (_, taste) => {
+      const noise = Float64Array.from(scarcity, (each) => (taste === 0 ? each : each * (0.2 + chance.next())));
+      return Int32Array.from(noise.keys()).sort((a, b) => noise[a]! - noise[b]! || a - b);
+    });
   }
 
-  /** Some workers are taken sooner or later than usual from now on; without a chance, all as usual. */
-  shuffle(chance: Chance | null): void {
-    this.wanted.set(this.usual);
-    if (chance === null) return;
-    for (let times = chance.below(this.wanted.length); times > 0; times--) {
-      const i = chance.below(this.wanted.length);
-      const j = chance.below(this.wanted.length);
-      const one = this.wanted[i]!;
-      this.wanted[i] = this.wanted[j]!;
-      this.wanted[j] = one;
-    }
-  }
-
-  /** Fills `start` and `crew` (bits); the time all is done, or -1 as soon as that is seen to be later than `limit`. */
-  place(side: 0 | 1, list: Int32Array, start: Int32Array, crew: Int32Array, limit: number): number {
+  /** Fills `start` and `crew` (bits), each crew by the taste of its task; the time all is done. */
+  place(side: 0 | 1, list: Int32Array, taste: Uint8Array, start: Int32Array, crew: Int32Array): number {
     const { busy, finish, everybody } = this;
     const { duration, tests } = this.project;
-    const { first, before, tail } = this.project.sides[side];
+    const { first, before } = this.project.sides[side];
     busy.fill(0);
     let end = 0;
     for (let k = 0; k < list.length; k++) {
@@ -66,12 +60,11 @@ export class CrewedPlacer {
       crew[task] = 0;
       if (length > 0 && test.seats.length > 0) {
         for (; ; t++) {
-          if (t + tail[task]! > limit) return -1;
           let taken = 0;
           for (let u = t; u < t + length; u++) taken |= busy[u]!;
           const free = everybody & ~taken;
           if (!suffices(free, test)) continue;
-          const bits = this.crewOf(task, free);
+          const bits = this.crewOf(task, free, this.tastes[taste[task]!]!);
           crew[task] = bits;
           for (let u = t; u < t + length; u++) busy[u] = busy[u]! | bits;
           break;
@@ -81,13 +74,13 @@ export class CrewedPlacer {
       finish[task] = t + length;
       if (t + length > end) end = t + length;
     }
-    return end > limit ? -1 : end;
+    return end;
   }
 
   /** Of the free workers those most wanted that can fill the seats together. */
-  private crewOf(task: number, free: number): number {
+  private crewOf(task: number, free: number, wanted: Int32Array): number {
     const seats = this.project.seats[task]!;
-    const { sitting, wanted } = this;
+    const { sitting } = this;
     sitting.fill(-1);
     let bits = 0;
     for (let i = 0, left = seats.length; left > 0; i++) {
@@ -118,7 +111,7 @@ export class CrewedPlacer {
   /** The worker of each seat of a task, for a crew that can fill them. */
   seated(task: number, crew: number): number[] {
     const seats = this.project.seats[task]!;
-    this.crewOf(task, crew);
+    this.crewOf(task, crew, this.tastes[0]!);
     return [...this.sitting.subarray(0, seats.length)];
   }
 }

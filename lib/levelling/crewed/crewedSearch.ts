@@ -1,6 +1,6 @@
 import { lowerBound } from "../project/lowerBound";
 import { Chance } from "../random";
-import { CrewedPlacer } from "./crewedPlacer";
+import { CrewedPlacer, TASTES } from "./crewedPlacer";
 import type { CrewedProject } from "./crewedProject";
 import { CrewedProof, MOST_TASKS } from "./crewedProof";
 
@@ -14,8 +14,13 @@ const FIRST_TURN = 20_000;
 /** Turns of schedules without a shorter plan after which all but the best plan are drawn anew. */
 const PATIENCE = 3000;
 
+/** Chance of a task to choose its crew in a new way. */
+const CHANGED = 0.05;
+
 interface Member {
   readonly list: Int32Array;
+  /** Per task: how its crew is chosen. */
+  readonly taste: Uint8Array;
   readonly start: Int32Array;
   readonly crew: Int32Array;
   end: number;
@@ -44,12 +49,12 @@ export class CrewedSearch {
     private readonly budget: number,
   ) {
     this.chance = new Chance(seed);
-    this.placer = new CrewedPlacer(project);
+    this.placer = new CrewedPlacer(project, this.chance);
     this.lower = lowerBound(project);
     this.provers = project.count <= MOST_TASKS ? [new CrewedProof(project, 0), new CrewedProof(project, 1)] : [];
     this.best = this.fresh();
     this.draw(this.best.list, false);
-    this.forwards(this.best, NO_LIMIT);
+    this.forwards(this.best);
   }
 
   get schedules(): number {
@@ -61,8 +66,10 @@ export class CrewedSearch {
   }
 
   round(): void {
-    const until = this.schedules + PER_ROUND;
+    const before = this.schedules;
     if (this.provers.length > 0 && this.schedules >= Math.min(BEFORE_PROOF, 0.3 * this.budget)) this.prove();
+    // The population has its share of a round in which the exact search did much.
+    const until = this.schedules + Math.max(PER_ROUND, 2 * (this.schedules - before));
     while (!this.done && this.schedules < until) this.evolve();
   }
 
@@ -72,12 +79,11 @@ export class CrewedSearch {
   }
 
   private evolve(): void {
-    const { members, chance, placer } = this;
+    const { members, chance } = this;
     if (members.length < POPULATION) {
       const one = this.fresh();
       this.draw(one.list, true);
-      placer.shuffle(chance.next() < 0.5 ? chance : null);
-      this.forwards(one, NO_LIMIT);
+      this.forwards(one);
       this.justify(one);
       members.push(one);
       this.keep(one);
@@ -87,8 +93,8 @@ export class CrewedSearch {
     const father = this.better(chance.below(POPULATION), chance.below(POPULATION));
     const child = this.fresh();
     this.cross(members[mother]!.list, members[father]!.list, child.list);
-    placer.shuffle(chance.next() < 0.5 ? chance : null);
-    this.forwards(child, NO_LIMIT);
+    this.inherit(members[mother]!.taste, members[father]!.taste, child.taste);
+    this.forwards(child);
     this.justify(child);
     const worst = this.worse(mother, this.worse(chance.below(POPULATION), chance.below(POPULATION)));
     if (child.end <= members[worst]!.end) members[worst] = child;
@@ -100,7 +106,7 @@ export class CrewedSearch {
 
   private keep(one: Member): void {
     if (one.end >= this.best.end) return;
-    this.best = { list: one.list.slice(), start: one.start.slice(), crew: one.crew.slice(), end: one.end };
+    this.best = { ...one, list: one.list.slice(), start: one.start.slice(), crew: one.crew.slice(), end: one.end };
     this.idle = 0;
   }
 
@@ -112,18 +118,18 @@ export class CrewedSearch {
     return this.members[a]!.end >= this.members[b]!.end ? a : b;
   }
 
-  private forwards(one: Member, limit: number): void {
-    one.end = this.placer.place(0, one.list, one.start, one.crew, limit);
+  private forwards(one: Member): void {
+    one.end = this.placer.place(0, one.list, one.taste, one.start, one.crew);
   }
 
   /** Pushed to the right in the order of the ends, then to the left in the order of the starts that gives. */
   private justify(one: Member): void {
     const { duration } = this.project;
     this.sortBy(one.list, (task) => -one.start[task]! - duration[task]!, 1);
-    const end = this.placer.place(1, one.list, one.start, one.crew, NO_LIMIT);
+    const end = this.placer.place(1, one.list, one.taste, one.start, one.crew);
     // A start counted from the end is the end of what must follow.
     this.sortBy(one.list, (task) => end - one.start[task]! - duration[task]!, 0);
-    this.forwards(one, NO_LIMIT);
+    this.forwards(one);
     this.sortBy(one.list, (task) => one.start[task]!, 0);
   }
 
@@ -163,6 +169,15 @@ export class CrewedSearch {
     take(mother, count);
   }
 
+  /** Each task chooses as with one of the parents, now and then in a way of its own. */
+  private inherit(mother: Uint8Array, father: Uint8Array, child: Uint8Array): void {
+    const { chance } = this;
+    for (let task = 0; task < child.length; task++) {
+      const draw = chance.next();
+      child[task] = draw < CHANGED ? chance.below(TASTES) : draw < 0.5 ? father[task]! : mother[task]!;
+    }
+  }
+
   /** An order by latest start, with chance in proportion to how pressing each task is. */
   private draw(list: Int32Array, byChance: boolean): void {
     const { count, sides, duration } = this.project;
@@ -195,11 +210,17 @@ export class CrewedSearch {
     const { duration } = this.project;
     const end = prover.start.reduce((latest, t, task) => Math.max(latest, t + duration[task]!), 0);
     const start = side === 0 ? prover.start.slice() : prover.start.map((t, task) => end - t - duration[task]!);
-    this.best = { list: this.best.list.slice(), start, crew: prover.crew!, end };
+    this.best = { ...this.best, start, crew: prover.crew!, end };
   }
 
   private fresh(): Member {
     const { count } = this.project;
-    return { list: new Int32Array(count), start: new Int32Array(count), crew: new Int32Array(count), end: NO_LIMIT };
+    return {
+      list: new Int32Array(count),
+      taste: new Uint8Array(count),
+      start: new Int32Array(count),
+      crew: new Int32Array(count),
+      end: NO_LIMIT,
+    };
   }
 }
