@@ -3,6 +3,8 @@ import { expect, test } from "./support/test";
 import { goTo, heading, room } from "./wardrobe";
 
 const BODY = ["Waist", "Hip", "Closing at the back", "Piping"];
+/** A note on a body: a measurement that is missing from the newest sheet. */
+const OF_A_BODY = /newest sheet/;
 const figure = (page: Page, name: string) => page.getByRole("region", { name: "How it is made" }).getByText(name, { exact: true });
 
 test.describe("a reader", () => {
@@ -12,7 +14,9 @@ test.describe("a reader", () => {
     await goTo.garment(page, "WL 008");
     await expect(page.getByRole("heading", { name: "Wearers" })).toBeVisible();
     await expect(page.getByText("measured")).toHaveCount(0);
-    await expect(page.getByRole("heading", { name: "Notes" })).toHaveCount(0);
+    await goTo.garment(page, "WL 007");
+    await expect(page.getByRole("heading", { name: "Notes" })).toBeVisible();
+    await expect(page.getByText(OF_A_BODY)).toHaveCount(0);
     await expect(room(page, "Cloth and buying")).toHaveCount(0);
     for (const closed of [goTo.purchase, goTo.import]) {
       await closed(page);
@@ -43,6 +47,8 @@ test.describe("a supervisor", () => {
     await expect(page.getByRole("heading", { name: "Section" })).toBeVisible();
     for (const counted of BODY) await expect(figure(page, counted)).toBeVisible();
     expect(await page.content()).toMatch(/body\.waist/);
+    await goTo.garment(page, "WL 007");
+    await expect(page.getByText(OF_A_BODY).first()).toBeVisible();
   });
 
   test("finds no production that is not the company's, and no garment that is not the production's", async ({ page }) => {
