@@ -81,6 +81,23 @@ test("every page of cloth and buying is accessible, at a desk and on a phone", a
   }
 });
 
+test.describe("without scripts", () => {
+  test.use({ javaScriptEnabled: false });
+
+  test("a lot is counted, a quantity that cannot be read is told beside its field and kept", async ({ page }) => {
+    await page.goto("/productions/winter-for-larks/purchase/shelf/S-1");
+    const counted = page.getByLabel("Counted");
+    await counted.fill("lots");
+    await page.getByRole("button", { name: "This is what there is" }).click();
+    await expect(page.locator("main").getByRole("alert")).toContainText("cannot be read");
+    await expect(counted).toHaveValue("lots");
+    await counted.fill("2 3/4 yd");
+    await page.getByRole("button", { name: "This is what there is" }).click();
+    await expect(page.locator(".say")).toContainText("2 3/4 yd there");
+    await expect(page.getByRole("region", { name: "What happened to it" })).toContainText("counted");
+  });
+});
+
 test.describe("a maker", () => {
   test.use({ as: "maker" });
 

@@ -47,6 +47,13 @@ export const Reasons = ({ line, plan }: { readonly line: PurchaseLine; readonly 
             <td>Together</td>
             <td className="num fr">{show(line.gross)}</td>
           </tr>
+          {line.shrinkage > 0 && (
+            <tr>
+              <td />
+              <td>Lost in washing</td>
+              <td className="num fr">+ {show(line.shrinkage)}</td>
+            </tr>
+          )}
           {line.spare > 0 && (
             <tr>
               <td />
