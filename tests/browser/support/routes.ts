@@ -36,7 +36,8 @@ export async function findRoutes(page: Page, address: string, from = "/"): Promi
       .evaluateAll((anchors) => anchors.map((anchor) => new URL(anchor.getAttribute("href") ?? "", document.baseURI).href));
     for (const link of links) {
       const { origin, pathname, search } = new URL(link);
-      const next = patternOf(pathname, patterns);
+      // A file to keep is no page, though it may stand where one has a bracket.
+      const next = /\.(csv|xlsx|ics)$/.test(pathname) ? undefined : patternOf(pathname, patterns);
       if (origin !== address || !next || found.has(next) || seen.has(pathname)) continue;
       seen.add(pathname);
       waiting.push(pathname + search);
