@@ -125,13 +125,16 @@ function testsOf(seats: Int32Array, having: Int32Array): { workers: Int32Array; 
   };
 }
 
-/** Sets of asked skills; a set whose workers are those of two parts that share nobody says no more than the parts. */
+/** Sets of asked skills: of those with the same workers the largest, and none whose parts share nobody, as the parts say as much. */
 function shortSets(having: Int32Array, seats: readonly Int32Array[]): number[] {
   const used = new Set(seats.flatMap((own) => [...own]));
   const all = [...used].reduce((set, skill) => set | (1 << skill), 0);
-  const sets: number[] = [];
-  for (let set = all; set > 0; set = (set - 1) & all) if (!fallsApart(set, having)) sets.push(set);
-  return sets;
+  const largest = new Map<number, number>();
+  for (let set = all; set > 0; set = (set - 1) & all) {
+    const pool = union(set, having);
+    largest.set(pool, (largest.get(pool) ?? 0) | set);
+  }
+  return [...largest.values()].filter((set) => !fallsApart(set, having));
 }
 
 function fallsApart(set: number, having: Int32Array): boolean {

@@ -34,6 +34,8 @@ export class CrewedProof {
   private readonly earliest: Int32Array;
   /** Per set of skills and time: seats taken. */
   private readonly used: readonly Int32Array[];
+  /** Per task: the sets of skills it asks of. */
+  private readonly asks: readonly Int32Array[];
   private failures = new Failures();
   private readonly assignment: CrewAssignment;
   private readonly byRest: Int32Array;
@@ -54,6 +56,7 @@ export class CrewedProof {
     this.finish = new Int32Array(count);
     this.earliest = new Int32Array(count);
     this.used = amounts.map(() => new Int32Array(horizon + 1));
+    this.asks = Array.from({ length: count }, (_, task) => Int32Array.from(amounts.keys()).filter((s) => amounts[s]![task]! > 0));
     this.assignment = new CrewAssignment(project);
     const tasks = Int32Array.from({ length: count }, (_, i) => i);
     this.byRest = tasks.slice().sort((a, b) => tail[b]! - duration[b]! - (tail[a]! - duration[a]!) || a - b);
@@ -146,7 +149,7 @@ export class CrewedProof {
   private fits(task: number, at: number): boolean {
     const { amounts, capacities, duration } = this.project;
     if (duration[task] === 0) return true;
-    for (let s = 0; s < amounts.length; s++) if (this.used[s]![at]! + amounts[s]![task]! > capacities[s]!) return false;
+    for (const s of this.asks[task]!) if (this.used[s]![at]! + amounts[s]![task]! > capacities[s]!) return false;
     return true;
   }
 
