@@ -17,6 +17,8 @@ export const bookInLot = (
   database().$transaction(async (tx) => {
     const companyId: string = company;
     const { lot: code, quantity, location, dyeLot, reason } = came;
+    // In the order of a save of the register, so that neither waits for the other without end.
+    await tx.$queryRaw`select id from company where id = ${companyId}::uuid for share`;
     const awaited = { companyId, code, retiredAt: null, arrives: { not: null }, orderLines: { none: {} } };
     const { count } = await tx.lot.updateMany({ where: awaited, data: { arrives: null, quantity: 0, location, dyeLot } });
     const lot = count === 1 ? await lockLot(tx, companyId, code) : null;

@@ -3,6 +3,7 @@ import type { AuthorizedCompany } from "#prisma/authorized";
 import { database } from "#prisma/client";
 import { loadStaging } from "#prisma/stagings/load";
 import { saveStaging } from "#prisma/stagings/save";
+import { bookInLot } from "#prisma/stock/bookInLot";
 import type { Doing } from "#prisma/stock/changeLot";
 import { adjustLot, countLot, cutLot, moveLot, partOff } from "#prisma/stock/changes";
 import { releaseReservation, reserveLot } from "#prisma/stock/reserve";
@@ -146,6 +147,18 @@ describe("an off-cut", () => {
     await partOff(company, { lot: "L1", quantity: 200, breadth: null, location: "" }, doing);
     await saveStaging(company, doing.user, sampleStaging);
     expect((await loadShelf(company)).map(({ code }) => code)).toContain("L1.1");
+  });
+});
+
+describe("a lot the register has on order", () => {
+  it("lies on the shelf once it has come, by a movement, and comes once", async () => {
+    await database().lot.updateMany({ where: { companyId: company, code: lot }, data: { arrives: new Date("2027-02-01T00:00:00Z") } });
+    expect(await cut(1)).toEqual({ ok: false, error: { kind: "no lot", lot } });
+    const came = { lot, quantity: 880, location: "shelf 2", dyeLot: "81", reason: "Came." };
+    expect((await bookInLot(company, came, doing)).ok).toBe(true);
+    expect(await entry()).toMatchObject({ arrives: null, dyeLot: "81", location: "shelf 2", balance: { onHand: 880 } });
+    expect(await bookInLot(company, came, doing)).toEqual({ ok: false, error: { kind: "no lot", lot } });
+    expect(await amiss()).toEqual([]);
   });
 });
 
