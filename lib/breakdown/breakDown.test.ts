@@ -75,7 +75,9 @@ const staging: Staging = {
   costumes: [],
   approvals: [],
   otherWork: [],
-  sets: [{ code: "capes", name: "Capes", oneDyeLot: true, repair: 0, prototype: false, freeUntil: null, approvalDays: 0, approvedOn: null }],
+  sets: [
+    { code: "capes", name: "Capes", oneDyeLot: true, repair: 0, prototype: false, freeUntil: null, approvalDays: 0, approvedOn: null },
+  ],
   pieces: [],
   makers: [],
   absences: [],

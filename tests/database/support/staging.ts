@@ -49,7 +49,16 @@ export const sampleStaging: Staging = {
     { code: "moth", name: "Moth", role: "moth" },
   ],
   sets: [
-    { code: "reeds", name: "Reeds", oneDyeLot: true, repair: 250, prototype: true, freeUntil: "cut", approvalDays: 2, approvedOn: day("2027-02-02") },
+    {
+      code: "reeds",
+      name: "Reeds",
+      oneDyeLot: true,
+      repair: 250,
+      prototype: true,
+      freeUntil: "cut",
+      approvalDays: 2,
+      approvedOn: day("2027-02-02"),
+    },
     { code: "wings", name: "Wings", oneDyeLot: false, repair: 0, prototype: false, freeUntil: null, approvalDays: 0, approvedOn: null },
   ],
   pieces: [
