@@ -51,7 +51,7 @@ const projects = fc
   })
   .filter((problem) => crewedProjectOf(problem) !== null);
 
-/** The earliest end of all plans: every order of the tasks, and for each every crew that is free as soon as any is. */
+/** The earliest end of all plans: every order of the tasks, and for each every crew that is free soonest. */
 function leastEnd({ nodes, makers, precedences }: LevellingProblem): number {
   const count = nodes.length - 1;
   let best = Number.POSITIVE_INFINITY;
