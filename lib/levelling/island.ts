@@ -161,7 +161,7 @@ export class Island implements Beside {
     const { aims, best, at, chance } = this;
     if (acceptable(next.score, at.score, best.score, chance, aims)) this.at = next;
     if (compareScores(next.score, best.score, aims) < 0) this.best = next;
-    this.pool = withOne(this.pool, next);
+    if (!this.isWorkroom || this.compiled.count <= MOST_CHANGED) this.pool = withOne(this.pool, next);
   }
 
   private anyOfPool(): Candidate {

@@ -11,6 +11,9 @@ import { RULES, type Rule } from "./rules";
 import { Score } from "./score";
 import { serial } from "./serial";
 
+/** Nodes placed by all further rules together, where a problem is very large. */
+const NODES_BY_RULES = 100_000;
+
 /** Makes plans from drafts and rules, and counts them against the budget. */
 export class PlanMaker {
   schedules = 0;
@@ -43,7 +46,8 @@ export class PlanMaker {
 
   /** The plans of an island's share of the further rules, as long as the budget lasts. */
   *byRules(finish: number, island: number, islands: number): Generator<Candidate> {
-    for (const rule of RULES.filter((_, i) => i % islands === island)) if (!this.spent) yield this.byRule(rule);
+    const rules = RULES.slice(0, Math.max(islands, Math.round(NODES_BY_RULES / Math.max(1, this.compiled.count))));
+    for (const rule of rules.filter((_, i) => i % islands === island)) if (!this.spent) yield this.byRule(rule);
     if (this.compiled.count > MOST_DISPATCHED) return;
     for (const lookAhead of [0.5, 1, 2, 4].filter((_, i) => i % islands === island)) {
       if (!this.spent) yield this.plainly(dispatched(this.compiled, this.outlook, finish, lookAhead), "tardiness cost");
