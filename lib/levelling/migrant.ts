@@ -7,7 +7,7 @@ import { Schedule } from "./schedule";
 import { Score } from "./score";
 
 /** A plan of this very problem made a schedule again, everything exactly where it is. */
-export function scheduleOf(compiled: Compiled, plan: Plan): Schedule {
+function scheduleOf(compiled: Compiled, plan: Plan): Schedule {
   const schedule = new Schedule(compiled);
   for (const { performer, fitter, room, fittings } of plan.visits) {
     const [first, ...others] = fittings;
