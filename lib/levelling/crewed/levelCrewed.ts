@@ -1,5 +1,5 @@
-import { measuresOf } from "../measures";
 import type { LevellingProblem, LevelOptions, Plan } from "../problem";
+import { searchRounds } from "../searchRounds";
 import type { Special } from "../special";
 import { crewedProjectOf } from "./crewedProject";
 import { CrewedSearch } from "./crewedSearch";
@@ -9,28 +9,14 @@ export function levelCrewed(problem: LevellingProblem, options: LevelOptions): S
   const recognised = crewedProjectOf(problem);
   if (recognised === null) return null;
   const { project, step } = recognised;
-  const { at, weight } = problem.dues[0]!;
-  const search = new CrewedSearch(project, options.seed, Math.floor(at / step), options.schedules ?? Number.POSITIVE_INFINITY);
-  const plan = (): Plan => planOf(problem, search, step);
-  options.onRound?.(0, measuresOf(problem, plan()));
-  let rounds = 0;
-  while (rounds < options.rounds && !search.done && !options.stop()) {
-    rounds++;
-    search.round();
-    options.onRound?.(rounds, measuresOf(problem, plan()));
-  }
-  const finish = search.lower * step;
-  return {
-    plan: plan(),
-    rounds,
-    schedules: Math.ceil(search.schedules),
-    rule: rounds === 0 ? "latest start" : "orders justified both ways",
-    proved: {
-      weightedLateness: weight * Math.max(0, finish - at),
-      finish,
-      reason: "The end is no earlier by the longest chain and the hours of each set of skills, or every earlier end was tried.",
-    },
-  };
+  const latest = Math.floor(problem.dues[0]!.at / step);
+  const search = new CrewedSearch(project, options.seed, latest, options.schedules ?? Number.POSITIVE_INFINITY);
+  return searchRounds(problem, options, search, {
+    step,
+    plan: () => planOf(problem, search, step),
+    rule: "orders justified both ways",
+    reason: "The end is no earlier by the longest chain and the hours of each set of skills, or every earlier end was tried.",
+  });
 }
 
 function planOf({ nodes }: LevellingProblem, search: CrewedSearch, step: number): Plan {

@@ -1,5 +1,5 @@
-import { measuresOf } from "../measures";
 import type { LevellingProblem, LevelOptions, Plan } from "../problem";
+import { searchRounds } from "../searchRounds";
 import type { Special } from "../special";
 import { projectOf } from "./projectOf";
 import { ProjectSearch } from "./projectSearch";
@@ -9,29 +9,14 @@ export function levelProject(problem: LevellingProblem, options: LevelOptions): 
   const recognised = projectOf(problem);
   if (recognised === null) return null;
   const { project, step } = recognised;
-  const { at, weight } = problem.dues[0]!;
-  const search = new ProjectSearch(project, options.seed, Math.floor(at / step), options.schedules ?? Number.POSITIVE_INFINITY);
-  const plan = (): Plan => planAt(problem, search.best.start, step);
-  options.onRound?.(0, measuresOf(problem, plan()));
-  let rounds = 0;
-  while (rounds < options.rounds && !search.done && !options.stop()) {
-    rounds++;
-    search.round();
-    options.onRound?.(rounds, measuresOf(problem, plan()));
-  }
-  const finish = search.lower * step;
-  return {
-    plan: plan(),
-    rounds,
-    schedules: Math.ceil(search.schedules),
-    rule: rounds === 0 ? "latest start" : "two populations",
-    proved: {
-      weightedLateness: weight * Math.max(0, finish - at),
-      finish,
-      reason:
-        "The end is no earlier by the amounts of work between the earliest starts and the latest ends, or every earlier end was tried.",
-    },
-  };
+  const latest = Math.floor(problem.dues[0]!.at / step);
+  const search = new ProjectSearch(project, options.seed, latest, options.schedules ?? Number.POSITIVE_INFINITY);
+  return searchRounds(problem, options, search, {
+    step,
+    plan: () => planAt(problem, search.best.start, step),
+    rule: "two populations",
+    reason: "The end is no earlier by the amounts of work between the earliest starts and the latest ends, or every earlier end was tried.",
+  });
 }
 
 /** The plan with these starts, counted in steps. */
