@@ -1,4 +1,5 @@
 import type { Clash } from "../_gate/outcome";
+import { Heads } from "./Heads";
 import { Wide } from "./Wide";
 
 /** Theirs beside mine, cell by cell, and a choice: the form is sent again over theirs, or the page is opened with theirs. Inside the form. */
@@ -7,14 +8,7 @@ export const ClashTable = ({ clash }: { readonly clash: Clash }) => (
     <Wide label="Theirs and mine">
       <table className="stack">
         <caption>Where what they have kept differs from what you want.</caption>
-        <thead>
-          <tr>
-            <th scope="col">Row</th>
-            <th scope="col">Column</th>
-            <th scope="col">Theirs, as it is now</th>
-            <th scope="col">Mine</th>
-          </tr>
-        </thead>
+        <Heads of={["Row", "Column", "Theirs, as it is now", "Mine"]} />
         <tbody>
           {clash.rows.flatMap(({ file, name, gone, cells }) =>
             (gone ? [{ column: "", theirs: "taken out", mine: "kept" }] : cells).map(({ column, theirs, mine }) => (

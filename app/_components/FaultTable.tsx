@@ -1,5 +1,6 @@
 import type { Fault } from "#lib/exchange/fault";
 import { plural } from "../_data/plural";
+import { figures, Heads } from "./Heads";
 import { Wide } from "./Wide";
 
 /** Every fault at once: where it stands, what is wrong, how to mend it. */
@@ -7,17 +8,7 @@ export const FaultTable = ({ faults }: { readonly faults: readonly Fault[] }) =>
   <Wide label="Faults">
     <table className="stack">
       <caption>{plural(faults.length, "fault")}, by file and row of the spreadsheet (the heading is row 1).</caption>
-      <thead>
-        <tr>
-          <th scope="col">File</th>
-          <th scope="col" className="num">
-            Row
-          </th>
-          <th scope="col">Column</th>
-          <th scope="col">What is wrong</th>
-          <th scope="col">How to mend it</th>
-        </tr>
-      </thead>
+      <Heads of={["File", figures("Row"), "Column", "What is wrong", "How to mend it"]} />
       <tbody>
         {faults.map((fault, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: two faults may be alike in every word, and the list never changes.

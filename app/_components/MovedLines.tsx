@@ -3,6 +3,7 @@ import type { Staging } from "#lib/staging/staging";
 import type { Move, Standing } from "#lib/whatif/planMoves";
 import { garmentHref } from "../_data/address";
 import { nameOfMaker } from "../_data/names";
+import { Heads } from "./Heads";
 import { Wide } from "./Wide";
 import { Woven } from "./Woven";
 
@@ -19,14 +20,7 @@ const Place = ({ at, staging }: { readonly at: Standing | null; readonly staging
 export const MovedLines = ({ moves, staging }: { readonly moves: readonly Move[]; readonly staging: Staging }) => (
   <Wide label="Moved work">
     <table className="stack">
-      <thead>
-        <tr>
-          <th scope="col">Work</th>
-          <th scope="col">Garments</th>
-          <th scope="col">Was</th>
-          <th scope="col">Becomes</th>
-        </tr>
-      </thead>
+      <Heads of={["Work", "Garments", "Was", "Becomes"]} />
       <tbody>
         {moves.map(({ key, name, garments, before, after }) => (
           <tr key={key}>

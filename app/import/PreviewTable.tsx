@@ -1,4 +1,5 @@
 import type { Change } from "#lib/staging/change";
+import { figures, Heads } from "../_components/Heads";
 import { State, type StateCode } from "../_components/State";
 import { plural } from "../_data/plural";
 import type { Preview } from "./preview";
@@ -23,20 +24,7 @@ export const PreviewTable = ({ preview }: { readonly preview: Preview }) => {
       <h2>{revision === null ? `${title} (${code}) is new` : `What changes in ${title} (${code})`}</h2>
       <table className="narrow">
         <caption>The files have no fault. Nothing is written yet.</caption>
-        <thead>
-          <tr>
-            <th scope="col">File</th>
-            <th scope="col" className="num">
-              Added
-            </th>
-            <th scope="col" className="num">
-              Changed
-            </th>
-            <th scope="col" className="num">
-              Removed
-            </th>
-          </tr>
-        </thead>
+        <Heads of={["File", figures("Added"), figures("Changed"), figures("Removed")]} />
         <tbody>
           {files.map((file) => {
             const of = (kind: Change["kind"]) => changes.filter((change) => change.file === file && change.kind === kind).length || "";

@@ -1,3 +1,4 @@
+import { figures, Heads } from "../../../_components/Heads";
 import { State } from "../../../_components/State";
 import { Woven } from "../../../_components/Woven";
 import { plural } from "../../../_data/plural";
@@ -18,15 +19,7 @@ export const EffectPanel = ({ effect }: { readonly effect: EffectView }) => (
       <p className="small">No garment changes.</p>
     ) : (
       <table>
-        <thead>
-          <tr>
-            <th scope="col">Garment</th>
-            <th scope="col">What follows</th>
-            <th scope="col" className="num">
-              Work
-            </th>
-          </tr>
-        </thead>
+        <Heads of={["Garment", "What follows", figures("Work")]} />
         <tbody>
           {effect.garments.slice(0, MOST).map((garment) => (
             <tr key={garment.number}>

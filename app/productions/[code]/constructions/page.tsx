@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { words as wordsOf } from "#lib/words/words";
+import { figures, Heads } from "../../../_components/Heads";
 import { ProductionFrame } from "../../../_components/ProductionFrame";
 import { Wide } from "../../../_components/Wide";
 import { plural } from "../../../_data/plural";
@@ -30,25 +31,17 @@ const Constructions = async ({ params }: Props) => {
       {rows.length > 0 && (
         <Wide label="Constructions">
           <table className="stack">
-            <thead>
-              <tr>
-                <th scope="col">Construction</th>
-                <th scope="col">Version</th>
-                <th scope="col" className="num">
-                  {`${wordsOf(words).trade.garment}s so made`}
-                </th>
-                <th scope="col" className="num">
-                  Likely hours
-                </th>
-                <th scope="col" className="num">
-                  Low to high
-                </th>
-                <th scope="col" className="num">
-                  Tasks
-                </th>
-                <th scope="col">Net</th>
-              </tr>
-            </thead>
+            <Heads
+              of={[
+                "Construction",
+                "Version",
+                figures(`${wordsOf(words).trade.garment}s so made`),
+                figures("Likely hours"),
+                figures("Low to high"),
+                figures("Tasks"),
+                "Net",
+              ]}
+            />
             <ConstructionLines rows={rows} production={staging.production} />
           </table>
         </Wide>

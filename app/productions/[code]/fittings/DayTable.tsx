@@ -2,6 +2,7 @@ import Link from "next/link";
 import { showClock, splitWall } from "#lib/calendar/clock";
 import type { PlainDate } from "#lib/calendar/plainDate";
 import type { Staging } from "#lib/staging/staging";
+import { figures, Heads } from "../../../_components/Heads";
 import { Wide } from "../../../_components/Wide";
 import { Woven } from "../../../_components/Woven";
 import { garmentHref } from "../../../_data/address";
@@ -33,20 +34,7 @@ export const DayTable = ({
       </header>
       <Wide label={`Fittings of ${showLongDay(date)}`}>
         <table className={`stack ${styles.day}`}>
-          <thead>
-            <tr>
-              <th scope="col">Time</th>
-              <th scope="col">Dancer</th>
-              <th scope="col">Fitting</th>
-              <th scope="col">Garment</th>
-              <th scope="col" className="num">
-                Minutes
-              </th>
-              <th scope="col">With</th>
-              <th scope="col">Missing</th>
-              <th scope="col">State</th>
-            </tr>
-          </thead>
+          <Heads of={["Time", "Dancer", "Fitting", "Garment", figures("Minutes"), "With", "Missing", "State"]} />
           <tbody>
             {visits.flatMap((visit) =>
               visit.fittings.map((fitting, at) => (

@@ -1,3 +1,4 @@
+import { Heads } from "../../../_components/Heads";
 import { PutBack } from "../../../_components/PutBack";
 import { State } from "../../../_components/State";
 import { plural } from "../../../_data/plural";
@@ -37,14 +38,7 @@ export const HistoryEntry = ({
         <details className="small">
           <summary>{summaryOf(rows)}</summary>
           <table className="stack">
-            <thead>
-              <tr>
-                <th scope="col">Row</th>
-                <th scope="col">Column</th>
-                <th scope="col">Before</th>
-                <th scope="col">After</th>
-              </tr>
-            </thead>
+            <Heads of={["Row", "Column", "Before", "After"]} />
             <tbody>
               {rows.flatMap(({ file, name, kind, cells }, at) =>
                 (cells.length > 0 ? cells : [{ label: "", before: "", after: "" }]).map((cell, place) => (

@@ -2,6 +2,7 @@ import { type ChangePlace, isQuick, QUICK_MINUTES } from "#lib/running/changes";
 import type { DressedChange, Dressers } from "#lib/running/dressers";
 import type { GroupedChange } from "#lib/running/groupedChanges";
 import type { Staging } from "#lib/staging/staging";
+import { figures, Heads } from "../../../_components/Heads";
 import { State } from "../../../_components/State";
 import { nameOfPerformer, nameOfRole } from "../../../_data/names";
 import { listed, plural } from "../../../_data/plural";
@@ -47,18 +48,7 @@ export const ChangeTable = ({
       <p className="q">Nobody changes during the evening.</p>
     ) : (
       <table className="stack">
-        <thead>
-          <tr>
-            <th scope="col">Who</th>
-            <th scope="col">Out of</th>
-            <th scope="col">Into</th>
-            <th scope="col" className="num">
-              Time
-            </th>
-            <th scope="col">Where</th>
-            <th scope="col">Dressers for each</th>
-          </tr>
-        </thead>
+        <Heads of={["Who", "Out of", "Into", figures("Time"), "Where", "Dressers for each"]} />
         <tbody>
           {changes.map((change) => (
             <tr key={JSON.stringify([change.cast, change.from, change.to])}>

@@ -2,6 +2,7 @@ import type { GarmentWork } from "#lib/breakdown/work";
 import type { Garment } from "#lib/casting/wardrobe";
 import type { Staging } from "#lib/staging/staging";
 import { showHours } from "#lib/units/hours";
+import { figures, Heads } from "../../../_components/Heads";
 import { nameOfRole } from "../../../_data/names";
 import { plural } from "../../../_data/plural";
 import { costumeHref } from "./plotWords";
@@ -25,19 +26,7 @@ export const CostumeList = ({
         <h2 id="costumes">Costumes</h2>
       </header>
       <table className="stack">
-        <thead>
-          <tr>
-            <th scope="col">Costume</th>
-            <th scope="col">Role</th>
-            <th scope="col">Pieces</th>
-            <th scope="col" className="num">
-              Garments
-            </th>
-            <th scope="col" className="num">
-              Work
-            </th>
-          </tr>
-        </thead>
+        <Heads of={["Costume", "Role", "Pieces", figures("Garments"), figures("Work")]} />
         <tbody>
           {staging.costumes.map((costume) => {
             const own = garments.filter((garment) => garment.costume === costume.code);

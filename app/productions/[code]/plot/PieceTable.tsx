@@ -3,6 +3,7 @@ import type { Garment, Piece } from "#lib/casting/wardrobe";
 import type { Staging } from "#lib/staging/staging";
 import { showHours } from "#lib/units/hours";
 import { words as wordsOf } from "#lib/words/words";
+import { figures, Heads } from "../../../_components/Heads";
 import { Woven } from "../../../_components/Woven";
 import { garmentHref } from "../../../_data/address";
 import { nameOfConstruction } from "../../../_data/names";
@@ -31,17 +32,7 @@ export const PieceTable = ({
   return (
     <table className="stack">
       <caption>Work is standard work, before batches.</caption>
-      <thead>
-        <tr>
-          <th scope="col">Piece</th>
-          <th scope="col">How it comes about</th>
-          <th scope="col">Made</th>
-          <th scope="col">Garments</th>
-          <th scope="col" className="num">
-            Work
-          </th>
-        </tr>
-      </thead>
+      <Heads of={["Piece", "How it comes about", "Made", "Garments", figures("Work")]} />
       <tbody>
         {pieces.map((piece) => {
           const own = garments.filter((garment) => garment.piece === piece.code);

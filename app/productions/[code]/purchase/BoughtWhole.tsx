@@ -2,6 +2,7 @@ import type { StagingPlan } from "#lib/planning/stagingPlan";
 import type { PurchaseList } from "#lib/purchasing/purchase";
 import { showMoney } from "#lib/units/money";
 import { words as wordsOf } from "#lib/words/words";
+import { figures, Heads } from "../../../_components/Heads";
 import { Woven } from "../../../_components/Woven";
 import { garmentHref } from "../../../_data/address";
 import { plural } from "../../../_data/plural";
@@ -17,16 +18,7 @@ export const BoughtWhole = ({ plan, garments }: { readonly plan: StagingPlan; re
           <h2 id="whole">Bought and hired whole</h2>
         </header>
         <table className="stack">
-          <thead>
-            <tr>
-              <th scope="col">Garment</th>
-              <th scope="col">Name</th>
-              <th scope="col">From</th>
-              <th scope="col" className="num">
-                Price
-              </th>
-            </tr>
-          </thead>
+          <Heads of={["Garment", "Name", "From", figures("Price")]} />
           <tbody>
             {garments.map(({ garment, name, source, price }) => (
               <tr key={garment}>

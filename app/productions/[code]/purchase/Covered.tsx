@@ -1,5 +1,6 @@
 import type { StagingPlan } from "#lib/planning/stagingPlan";
 import type { PurchaseList } from "#lib/purchasing/purchase";
+import { figures, Heads } from "../../../_components/Heads";
 import { Numbers } from "../../../_components/Numbers";
 import { showQuantity } from "../../../_data/quantity";
 
@@ -13,16 +14,7 @@ export const Covered = ({ plan, covered }: { readonly plan: StagingPlan; readonl
           <h2 id="covered">From the shelf</h2>
         </header>
         <table className="stack">
-          <thead>
-            <tr>
-              <th scope="col">Material</th>
-              <th scope="col" className="num">
-                Needed
-              </th>
-              <th scope="col">From</th>
-              <th scope="col">For</th>
-            </tr>
-          </thead>
+          <Heads of={["Material", figures("Needed"), "From", "For"]} />
           <tbody>
             {covered.map((need) => (
               <tr key={`${need.material} ${need.oneLotSet}`}>

@@ -1,5 +1,6 @@
 import type { StagingPlan } from "#lib/planning/stagingPlan";
 import type { PurchaseLine } from "#lib/purchasing/purchase";
+import { figures, Heads } from "../../../_components/Heads";
 import { Numbers } from "../../../_components/Numbers";
 import { showQuantity } from "../../../_data/quantity";
 import { reasonGroups } from "./reasonGroups";
@@ -11,15 +12,7 @@ export const Reasons = ({ line, plan }: { readonly line: PurchaseLine; readonly 
   return (
     <>
       <table>
-        <thead>
-          <tr>
-            <th scope="col">Garment</th>
-            <th scope="col">For</th>
-            <th scope="col" className="num">
-              Needs
-            </th>
-          </tr>
-        </thead>
+        <Heads of={["Garment", "For", figures("Needs")]} />
         <tbody>
           {reasonGroups(line.reasons, plan.garments).map((one) => (
             <tr key={`${one.garments[0]} ${one.role}`}>

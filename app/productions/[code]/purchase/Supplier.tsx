@@ -4,6 +4,7 @@ import { showDay } from "#lib/calendar/showDay";
 import type { StagingPlan } from "#lib/planning/stagingPlan";
 import type { PurchaseLine } from "#lib/purchasing/purchase";
 import { showMoney } from "#lib/units/money";
+import { figures, Heads } from "../../../_components/Heads";
 import { OpenedLine } from "../../../_components/OpenedLine";
 import { State } from "../../../_components/State";
 import type { Alternative } from "../../../_data/alternatives";
@@ -52,29 +53,17 @@ export const Supplier = ({
         <h2>{supplier}</h2>
       </header>
       <table className={`stack ${styles.lines}`}>
-        <thead>
-          <tr>
-            <th scope="col">Material</th>
-            <th scope="col" className="num">
-              To buy
-            </th>
-            <th scope="col" className="num">
-              As
-            </th>
-            <th scope="col" className="num">
-              Each
-            </th>
-            <th scope="col" className="num">
-              Together
-            </th>
-            <th scope="col" className="num">
-              Needed by
-            </th>
-            <th scope="col" className="num">
-              Order by
-            </th>
-          </tr>
-        </thead>
+        <Heads
+          of={[
+            "Material",
+            figures("To buy"),
+            figures("As"),
+            figures("Each"),
+            figures("Together"),
+            figures("Needed by"),
+            figures("Order by"),
+          ]}
+        />
         {lines.map((line) => {
           const order = drafted.get(line.material);
           return (

@@ -6,6 +6,7 @@ import type { StagingPlan } from "#lib/planning/stagingPlan";
 import { readyFrom } from "#lib/purchasing/choice";
 import type { PurchaseLine } from "#lib/purchasing/purchase";
 import { showMoney } from "#lib/units/money";
+import { figures, Heads } from "../../../_components/Heads";
 import type { Alternative } from "../../../_data/alternatives";
 import { plural } from "../../../_data/plural";
 import { showQuantity } from "../../../_data/quantity";
@@ -27,26 +28,7 @@ export const WhyPacks = ({ line, plan, choices, today }: Props) => {
     <>
       <h3>Why {line.packs === 1 ? "this pack" : `these ${line.packs} packs`}</h3>
       <table>
-        <thead>
-          <tr>
-            <th scope="col">From</th>
-            <th scope="col" className="num">
-              Packs
-            </th>
-            <th scope="col" className="num">
-              Each
-            </th>
-            <th scope="col" className="num">
-              Together
-            </th>
-            <th scope="col" className="num">
-              Over
-            </th>
-            <th scope="col" className="num">
-              May be cut
-            </th>
-          </tr>
-        </thead>
+        <Heads of={["From", figures("Packs"), figures("Each"), figures("Together"), figures("Over"), figures("May be cut")]} />
         <tbody>
           {choices.map(({ offer, order }, at) => (
             <tr key={`${offer.supplier} ${offer.pack}`} className={at === 0 ? "in-hand" : undefined}>

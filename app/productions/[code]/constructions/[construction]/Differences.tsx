@@ -1,5 +1,6 @@
 import type { Construction } from "#lib/constructions/construction";
 import { differencesOf } from "#lib/constructions/differences";
+import { Heads } from "../../../../_components/Heads";
 import { Wide } from "../../../../_components/Wide";
 import { plural } from "../../../../_data/plural";
 
@@ -17,13 +18,7 @@ export const Differences = ({ before, after }: { readonly before: Construction; 
       {differences.length > 0 && (
         <Wide label="Differences">
           <table>
-            <thead>
-              <tr>
-                <th scope="col">Where</th>
-                <th scope="col">Version {before.version}</th>
-                <th scope="col">Version {after.version}</th>
-              </tr>
-            </thead>
+            <Heads of={["Where", `Version ${before.version}`, `Version ${after.version}`]} />
             <tbody>
               {differences.map(({ where, from, to }) => (
                 <tr key={where}>

@@ -1,6 +1,7 @@
 import type { GarmentWork } from "#lib/breakdown/work";
 import type { Construction } from "#lib/constructions/construction";
 import type { Production } from "#lib/staging/staging";
+import { figures, Heads } from "../../../../_components/Heads";
 import { Wide } from "../../../../_components/Wide";
 import { showQuantity } from "../../../../_data/quantity";
 
@@ -22,16 +23,7 @@ export const Drivers = ({
       </header>
       <Wide label="What is counted">
         <table>
-          <thead>
-            <tr>
-              <th scope="col">Quantity</th>
-              <th scope="col">In formulas</th>
-              <th scope="col">Formula</th>
-              <th scope="col" className="num">
-                Comes to
-              </th>
-            </tr>
-          </thead>
+          <Heads of={["Quantity", "In formulas", "Formula", figures("Comes to")]} />
           <tbody>
             {construction.drivers.map(({ code, label, formula, unit }) => {
               const value = work.drivers.find((driver) => driver.code === code)?.value;

@@ -1,6 +1,7 @@
 import type { GarmentWork } from "#lib/breakdown/work";
 import type { Construction } from "#lib/constructions/construction";
 import type { Staging } from "#lib/staging/staging";
+import { figures, Heads } from "../../../../_components/Heads";
 import { OpenedLine } from "../../../../_components/OpenedLine";
 import { nameOfMaterial } from "../../../../_data/names";
 import { showQuantity } from "../../../../_data/quantity";
@@ -23,15 +24,7 @@ export const NeedRules = ({
           <h2 id="needs">Needs</h2>
         </header>
         <table>
-          <thead>
-            <tr>
-              <th scope="col">For</th>
-              <th scope="col">Material, unless a piece names another</th>
-              <th scope="col" className="num">
-                Needs
-              </th>
-            </tr>
-          </thead>
+          <Heads of={["For", "Material, unless a piece names another", figures("Needs")]} />
           {construction.needs.map((rule) => {
             const need = work.needs.find(({ role }) => role === rule.role);
             return (

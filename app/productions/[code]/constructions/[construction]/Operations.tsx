@@ -2,6 +2,7 @@ import type { GarmentWork } from "#lib/breakdown/work";
 import type { Construction } from "#lib/constructions/construction";
 import { showHours } from "#lib/units/hours";
 import type { Usage, Words } from "#lib/words/words";
+import { figures, Heads } from "../../../../_components/Heads";
 import { OpenedLine } from "../../../../_components/OpenedLine";
 import { Swatch } from "../../../../_components/Swatch";
 import { Wide } from "../../../../_components/Wide";
@@ -30,20 +31,7 @@ export const Operations = ({
       </header>
       <Wide label="Tasks">
         <table className="stack">
-          <thead>
-            <tr>
-              <th scope="col">Task</th>
-              <th scope="col">Skill</th>
-              <th scope="col">Machine</th>
-              <th scope="col" className="num">
-                Likely
-              </th>
-              <th scope="col" className="num">
-                Low to high
-              </th>
-              <th scope="col">Waits for</th>
-            </tr>
-          </thead>
+          <Heads of={["Task", "Skill", "Machine", figures("Likely"), figures("Low to high"), "Waits for"]} />
           {construction.operations.map((operation) => {
             const made = work.operations.find(({ code }) => code === operation.code);
             return (

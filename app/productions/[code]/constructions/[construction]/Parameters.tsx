@@ -1,5 +1,6 @@
 import type { Construction, Parameter } from "#lib/constructions/construction";
 import type { Usage } from "#lib/words/words";
+import { Heads } from "../../../../_components/Heads";
 import { Wide } from "../../../../_components/Wide";
 
 const limits = (parameter: Parameter, words: Usage): string => {
@@ -20,14 +21,7 @@ export const Parameters = ({ construction, words }: { readonly construction: Con
       </header>
       <Wide label="Parameters">
         <table>
-          <thead>
-            <tr>
-              <th scope="col">Parameter</th>
-              <th scope="col">In formulas</th>
-              <th scope="col">Usually</th>
-              <th scope="col">Limits</th>
-            </tr>
-          </thead>
+          <Heads of={["Parameter", "In formulas", "Usually", "Limits"]} />
           <tbody>
             {construction.parameters.map((parameter) => (
               <tr key={parameter.code}>

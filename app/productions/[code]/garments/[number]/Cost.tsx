@@ -2,6 +2,7 @@ import type { GarmentCost, WorkedSoFar } from "#lib/sheets/garmentCost";
 import type { Production } from "#lib/staging/staging";
 import { showHours } from "#lib/units/hours";
 import { showMoney } from "#lib/units/money";
+import { figures, Heads } from "../../../../_components/Heads";
 
 /** What it is reckoned to cost, with what each part is counted from. */
 export const Cost = ({
@@ -24,14 +25,7 @@ export const Cost = ({
         <h2 id="cost">Cost</h2>
       </header>
       <table>
-        <thead>
-          <tr>
-            <th scope="col">For</th>
-            <th scope="col" className="num">
-              Comes to
-            </th>
-          </tr>
-        </thead>
+        <Heads of={["For", figures("Comes to")]} />
         <tbody>
           {lines.map(([name, from, amount]) => (
             <tr key={name}>

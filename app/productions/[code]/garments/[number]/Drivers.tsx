@@ -1,6 +1,7 @@
 import type { DriverValue, GarmentWork } from "#lib/breakdown/work";
 import type { Production } from "#lib/staging/staging";
 import { LENGTH_PER_YARD } from "#lib/units/quantities";
+import { figures, Heads } from "../../../../_components/Heads";
 import { OpenedLine } from "../../../../_components/OpenedLine";
 import { capital } from "../../../../_data/plural";
 import { showQuantity } from "../../../../_data/quantity";
@@ -21,14 +22,7 @@ export const Drivers = ({ work, production }: { readonly work: GarmentWork; read
       What its hours and its cloth are counted from. <span className="no-print">Open a line for the arithmetic.</span>
     </p>
     <table>
-      <thead>
-        <tr>
-          <th scope="col">Counted</th>
-          <th scope="col" className="num">
-            Comes to
-          </th>
-        </tr>
-      </thead>
+      <Heads of={["Counted", figures("Comes to")]} />
       {work.drivers.map((driver) => (
         <OpenedLine
           key={driver.code}

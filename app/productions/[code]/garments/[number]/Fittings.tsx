@@ -6,6 +6,7 @@ import { answerTo } from "#lib/fittings/answer";
 import type { StagingPlan } from "#lib/planning/stagingPlan";
 import type { Staging } from "#lib/staging/staging";
 import type { KeptAnswer } from "#prisma/fittings/answers";
+import { figures, Heads } from "../../../../_components/Heads";
 import { State } from "../../../../_components/State";
 import { nameOfMaker } from "../../../../_data/names";
 import { wearerName } from "../../../../_data/wearers";
@@ -39,16 +40,7 @@ export const Fittings = ({
         <h2 id="fittings">Fittings</h2>
       </header>
       <table className="stack">
-        <thead>
-          <tr>
-            <th scope="col">Fitting</th>
-            <th scope="col">Of</th>
-            <th scope="col">With</th>
-            <th scope="col" className="num">
-              When
-            </th>
-          </tr>
-        </thead>
+        <Heads of={["Fitting", "Of", "With", figures("When")]} />
         <tbody>
           {work.fittings.map((fitting) => {
             const kept = appointment(fitting.code, fitting.wearer);

@@ -1,5 +1,6 @@
 import type { GarmentWork, Need } from "#lib/breakdown/work";
 import type { Staging } from "#lib/staging/staging";
+import { figures, Heads } from "../../../../_components/Heads";
 import { OpenedLine } from "../../../../_components/OpenedLine";
 import { nameOfMaterial } from "../../../../_data/names";
 import { showQuantity } from "../../../../_data/quantity";
@@ -16,15 +17,7 @@ export const Needs = ({ work, staging }: { readonly work: GarmentWork; readonly 
       <h2 id="needs">Needs</h2>
     </header>
     <table>
-      <thead>
-        <tr>
-          <th scope="col">For</th>
-          <th scope="col">Material</th>
-          <th scope="col" className="num">
-            Needs
-          </th>
-        </tr>
-      </thead>
+      <Heads of={["For", "Material", figures("Needs")]} />
       {work.needs.map((need) => (
         <OpenedLine
           key={`${need.role} ${need.material} ${need.operation}`}

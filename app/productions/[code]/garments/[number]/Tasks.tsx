@@ -5,6 +5,7 @@ import type { Staging } from "#lib/staging/staging";
 import { showHours } from "#lib/units/hours";
 import { words as wordsOf } from "#lib/words/words";
 import type { TaskMark } from "#prisma/work/marks";
+import { figures, Heads } from "../../../../_components/Heads";
 import { OpenedLine } from "../../../../_components/OpenedLine";
 import { State, type StateCode } from "../../../../_components/State";
 import { Swatch } from "../../../../_components/Swatch";
@@ -53,22 +54,7 @@ export const Tasks = ({
   return (
     <Wide label="Tasks in order">
       <table className="stack">
-        <thead>
-          <tr>
-            <th scope="col">Task</th>
-            <th scope="col">Skill</th>
-            <th scope="col" className="num">
-              Likely
-            </th>
-            <th scope="col" className="num">
-              Low to high
-            </th>
-            <th scope="col">Maker</th>
-            <th scope="col" className="num">
-              When
-            </th>
-          </tr>
-        </thead>
+        <Heads of={["Task", "Skill", figures("Likely"), figures("Low to high"), "Maker", figures("When")]} />
         {work.operations.map((operation) => {
           const task = plan?.tasks.find((each) => each.operation === operation.code && each.garments.includes(work.garment));
           const waits = operation.waitsFor.map(

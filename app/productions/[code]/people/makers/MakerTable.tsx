@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { figures, Heads } from "../../../../_components/Heads";
 import { Swatch } from "../../../../_components/Swatch";
 import { Wide } from "../../../../_components/Wide";
 import { makerHref } from "../../../../_data/address";
@@ -12,20 +13,9 @@ export const MakerTable = ({ rows, production }: { readonly rows: readonly Maker
     <Wide label="Makers">
       <table className="stack">
         <caption>Hours are those of the next four weeks, at everybody&rsquo;s own pace.</caption>
-        <thead>
-          <tr>
-            <th scope="col">Name</th>
-            <th scope="col">Trade</th>
-            <th scope="col">Skills, with a pace that is not the standard one</th>
-            <th scope="col" className="num">
-              A week
-            </th>
-            <th scope="col" className="num">
-              Planned, of free
-            </th>
-            <th scope="col">Away</th>
-          </tr>
-        </thead>
+        <Heads
+          of={["Name", "Trade", "Skills, with a pace that is not the standard one", figures("A week"), figures("Planned, of free"), "Away"]}
+        />
         <tbody>
           {rows.map((row) => (
             <tr key={row.code}>

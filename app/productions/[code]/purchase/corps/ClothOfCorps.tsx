@@ -1,6 +1,7 @@
 import Link from "next/link";
 import { showDay } from "#lib/calendar/showDay";
 import type { ClothOnRolls, Roll } from "#lib/purchasing/rolls";
+import { figures, Heads } from "../../../../_components/Heads";
 import { Numbers } from "../../../../_components/Numbers";
 import { Wide } from "../../../../_components/Wide";
 import { slug } from "../../../../_data/address";
@@ -33,25 +34,7 @@ export const ClothOfCorps = ({ cloth, view }: { readonly cloth: ClothOnRolls; re
         <RollsPicture rolls={rolls} name={material.name} lengths={lengths} />
       </Wide>
       <table className="stack">
-        <thead>
-          <tr>
-            <th scope="col">Roll</th>
-            <th scope="col">From</th>
-            <th scope="col" className="num">
-              Cut off
-            </th>
-            <th scope="col" className="num">
-              Left
-            </th>
-            <th scope="col" className="num">
-              Cut from
-            </th>
-            <th scope="col" className="num">
-              Cut by
-            </th>
-            <th scope="col">For</th>
-          </tr>
-        </thead>
+        <Heads of={["Roll", "From", figures("Cut off"), figures("Left"), figures("Cut from"), figures("Cut by"), "For"]} />
         <tbody>
           {rolls.map((roll) => (
             <tr key={roll.roll}>

@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { cutsAreSought } from "#prisma/stock/askForCuts";
 import { ActionForm } from "../../../../_components/ActionForm";
+import { figures, Heads } from "../../../../_components/Heads";
 import { NotLevelled } from "../../../../_components/NotLevelled";
 import { State } from "../../../../_components/State";
 import { slug } from "../../../../_data/address";
@@ -55,25 +56,9 @@ const Cutting = async ({ params }: Props) => {
       {view.plan && materials.length === 0 && <p className="board">Nothing is cut from rolls, rods or coils.</p>}
       {materials.length > 0 && (
         <table className="stack">
-          <thead>
-            <tr>
-              <th scope="col">Material</th>
-              <th scope="col">From</th>
-              <th scope="col" className="num">
-                Pieces
-              </th>
-              <th scope="col" className="num">
-                Rolls, rods
-              </th>
-              <th scope="col" className="num">
-                Taken
-              </th>
-              <th scope="col" className="num">
-                Lost
-              </th>
-              <th scope="col">Known to be best</th>
-            </tr>
-          </thead>
+          <Heads
+            of={["Material", "From", figures("Pieces"), figures("Rolls, rods"), figures("Taken"), figures("Lost"), "Known to be best"]}
+          />
           {materials.map((material) => (
             <tbody key={material.material}>
               {material.plans.map((plan, at) => (

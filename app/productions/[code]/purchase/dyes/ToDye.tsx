@@ -1,6 +1,7 @@
 import { splitWall } from "#lib/calendar/clock";
 import { showDay } from "#lib/calendar/showDay";
 import { type DyeItem, dyeWork } from "#lib/dyeing/dyeWork";
+import { figures, Heads } from "../../../../_components/Heads";
 import { Numbers } from "../../../../_components/Numbers";
 import { showQuantity } from "../../../../_data/quantity";
 import type { ProductionView } from "../../../../_data/stagingPlan";
@@ -24,22 +25,7 @@ export const ToDye = ({ view }: { readonly view: ProductionView }) => {
         <h2 id="to-dye">Into the vat</h2>
       </header>
       <table className="stack">
-        <thead>
-          <tr>
-            <th scope="col">Colour</th>
-            <th scope="col">What</th>
-            <th scope="col" className="num">
-              How much
-            </th>
-            <th scope="col" className="num">
-              Vat full
-            </th>
-            <th scope="col" className="num">
-              Dyed
-            </th>
-            <th scope="col">For</th>
-          </tr>
-        </thead>
+        <Heads of={["Colour", "What", figures("How much"), figures("Vat full"), figures("Dyed"), "For"]} />
         <tbody>
           {batches.map((batch) => {
             const load = batch.items.reduce((sum, item) => sum + item.load, 0);

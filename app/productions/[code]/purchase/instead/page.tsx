@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
 import { showMoney } from "#lib/units/money";
+import { figures, Heads } from "../../../../_components/Heads";
 import { NotLevelled } from "../../../../_components/NotLevelled";
 import { State } from "../../../../_components/State";
 import { colourBeside } from "../../../../_data/colourBeside";
@@ -46,17 +47,7 @@ const Instead = async ({ params, searchParams }: Props) => {
       {rows.length === 0 && view.plan && <p className="board">No other {material.kind} is among the materials.</p>}
       {rows.length > 0 && (
         <table className="stack">
-          <thead>
-            <tr>
-              <th scope="col">Material</th>
-              <th scope="col" className="num">
-                Costs
-              </th>
-              <th scope="col" className="num">
-                May be cut
-              </th>
-            </tr>
-          </thead>
+          <Heads of={["Material", figures("Costs"), figures("May be cut")]} />
           <tbody>
             {rows.map((row) => (
               <tr key={row.material.code}>

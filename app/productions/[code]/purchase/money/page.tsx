@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { MATERIAL_KINDS } from "#lib/materials/material";
 import { showMoney } from "#lib/units/money";
 import { FieldsForm } from "../../../../_components/FieldsForm";
+import { figures, Heads } from "../../../../_components/Heads";
 import { State } from "../../../../_components/State";
 import { requireProduction } from "../../../../_data/requireProduction";
 import { may } from "../../../../_gate/may";
@@ -53,29 +54,17 @@ const Money = async ({ params }: Props) => {
         <>
           <SpendingPicture rows={rows} money={money} />
           <table className="stack">
-            <thead>
-              <tr>
-                <th scope="col">For</th>
-                <th scope="col" className="num">
-                  Received
-                </th>
-                <th scope="col" className="num">
-                  On order
-                </th>
-                <th scope="col" className="num">
-                  Yet to buy
-                </th>
-                <th scope="col" className="num">
-                  At the end
-                </th>
-                <th scope="col" className="num">
-                  Budget
-                </th>
-                <th scope="col" className="num">
-                  Left
-                </th>
-              </tr>
-            </thead>
+            <Heads
+              of={[
+                "For",
+                figures("Received"),
+                figures("On order"),
+                figures("Yet to buy"),
+                figures("At the end"),
+                figures("Budget"),
+                figures("Left"),
+              ]}
+            />
             <tbody>
               {rows.map((row) => (
                 <tr key={row.category}>

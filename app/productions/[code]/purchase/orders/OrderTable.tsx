@@ -1,6 +1,7 @@
 import Link from "next/link";
 import { showDay } from "#lib/calendar/showDay";
 import type { MinorUnits } from "#lib/units/quantities";
+import { figures, Heads } from "../../../../_components/Heads";
 import { orderHref } from "./orderHref";
 import type { OrderRow } from "./orderRows";
 import { OrderStateMark } from "./stateWords";
@@ -23,28 +24,9 @@ export const OrderTable = ({
         <h2>{heading}</h2>
       </header>
       <table className="stack">
-        <thead>
-          <tr>
-            <th scope="col">Order</th>
-            <th scope="col">Goods</th>
-            <th scope="col">State</th>
-            <th scope="col" className="num">
-              Placed
-            </th>
-            <th scope="col" className="num">
-              Promised
-            </th>
-            <th scope="col" className="num">
-              Came
-            </th>
-            <th scope="col" className="num">
-              To come
-            </th>
-            <th scope="col" className="num">
-              Together
-            </th>
-          </tr>
-        </thead>
+        <Heads
+          of={["Order", "Goods", "State", figures("Placed"), figures("Promised"), figures("Came"), figures("To come"), figures("Together")]}
+        />
         <tbody>
           {rows.map((row) => (
             <tr key={row.number}>

@@ -2,6 +2,7 @@ import { showDay } from "#lib/calendar/showDay";
 import { freeOf } from "#lib/stock/movement";
 import type { LengthSystem } from "#lib/units/showLength";
 import type { ShelfEntry } from "#prisma/stock/shelf";
+import { figures, Heads } from "../../../../_components/Heads";
 import { colourBeside } from "../../../../_data/colourBeside";
 import { showQuantity } from "../../../../_data/quantity";
 import { LotLabel } from "./LotLabel";
@@ -19,23 +20,7 @@ export const ShelfTable = ({
   readonly lengths: LengthSystem;
 }) => (
   <table className="stack">
-    <thead>
-      <tr>
-        <th scope="col">Lot</th>
-        <th scope="col">Dye lot</th>
-        <th scope="col">Place</th>
-        <th scope="col" className="num">
-          There is
-        </th>
-        <th scope="col" className="num">
-          Kept
-        </th>
-        <th scope="col" className="num">
-          Free
-        </th>
-        <th scope="col">For</th>
-      </tr>
-    </thead>
+    <Heads of={["Lot", "Dye lot", "Place", figures("There is"), figures("Kept"), figures("Free"), "For"]} />
     {materials.map((material) => (
       <tbody key={material.material}>
         <tr className={styles.material}>

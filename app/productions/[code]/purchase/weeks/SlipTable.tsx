@@ -1,6 +1,7 @@
 import { showDay } from "#lib/calendar/showDay";
 import type { StagingPlan } from "#lib/planning/stagingPlan";
 import type { HeldUp, Slip } from "#lib/purchasing/ifSlips";
+import { figures, Heads } from "../../../../_components/Heads";
 import { State } from "../../../../_components/State";
 import { Woven } from "../../../../_components/Woven";
 import { garmentHref } from "../../../../_data/address";
@@ -34,16 +35,7 @@ export const SlipTable = ({ slips, plan, days }: Props) => {
       )}
       {waits.length > 0 && (
         <table className="stack">
-          <thead>
-            <tr>
-              <th scope="col">Delivery</th>
-              <th scope="col" className="num">
-                May be cut
-              </th>
-              <th scope="col">Become late</th>
-              <th scope="col">Wait, with days to spare</th>
-            </tr>
-          </thead>
+          <Heads of={["Delivery", figures("May be cut"), "Become late", "Wait, with days to spare"]} />
           <tbody>
             {waits.map((slip) => {
               const late = slip.heldUp.filter((one) => one.late);

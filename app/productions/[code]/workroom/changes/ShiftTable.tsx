@@ -2,6 +2,7 @@ import { showWall } from "#lib/calendar/showDay";
 import type { Staging } from "#lib/staging/staging";
 import { showHours } from "#lib/units/hours";
 import type { Shift } from "#lib/whatif/planMoves";
+import { Heads } from "../../../../_components/Heads";
 import { Wide } from "../../../../_components/Wide";
 import { Woven } from "../../../../_components/Woven";
 import { garmentHref } from "../../../../_data/address";
@@ -21,14 +22,7 @@ export const ShiftTable = ({
 }) => (
   <Wide label={label}>
     <table className="stack">
-      <thead>
-        <tr>
-          <th scope="col">Garment</th>
-          <th scope="col">Before</th>
-          <th scope="col">After</th>
-          <th scope="col">Then</th>
-        </tr>
-      </thead>
+      <Heads of={["Garment", "Before", "After", "Then"]} />
       <tbody>
         {shifts.map(({ garment, before, after, minutesLateBefore, minutesLateAfter }) => (
           <tr key={garment}>

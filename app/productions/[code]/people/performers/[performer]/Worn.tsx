@@ -1,5 +1,6 @@
 import type { Garment } from "#lib/casting/wardrobe";
 import type { Staging } from "#lib/staging/staging";
+import { Heads } from "../../../../../_components/Heads";
 import { Woven } from "../../../../../_components/Woven";
 import { garmentHref } from "../../../../../_data/address";
 import { nameOfRole } from "../../../../../_data/names";
@@ -27,14 +28,7 @@ export const Worn = ({
         <p className="q">Nothing: not cast, and nobody's cover.</p>
       ) : (
         <table className="stack">
-          <thead>
-            <tr>
-              <th scope="col">Number</th>
-              <th scope="col">Garment</th>
-              <th scope="col">Role</th>
-              <th scope="col">How</th>
-            </tr>
-          </thead>
+          <Heads of={["Number", "Garment", "Role", "How"]} />
           <tbody>
             {worn.map(({ garment, first, standing }) => (
               <tr key={garment.number}>

@@ -1,3 +1,4 @@
+import { Heads } from "../../../../../_components/Heads";
 import type { FiguresView } from "./figuresView";
 
 /** Hours, net and cost of one garment of a piece. */
@@ -38,14 +39,7 @@ export const Figures = ({ figures }: { readonly figures: FiguresView | null }) =
       ))}
       {figures.cost && figures.cost.leftOut.length > 0 && <p className="cap">Left out of the cost: {figures.cost.leftOut.join("; ")}.</p>}
       <table>
-        <thead>
-          <tr>
-            <th scope="col">Needs of one</th>
-            <th scope="col" className="num">
-              Quantity
-            </th>
-          </tr>
-        </thead>
+        <Heads of={["Needs of one", figuresHead("Quantity")]} />
         <tbody>
           {figures.needs.map(({ name, quantity }) => (
             <tr key={name}>

@@ -1,6 +1,7 @@
 import type { CuttingPlan } from "#lib/cutting/cuttingPlan";
 import type { MaterialKind } from "#lib/materials/material";
 import type { LengthSystem } from "#lib/units/showLength";
+import { figures, Heads } from "../../../../../_components/Heads";
 import { Wide } from "../../../../../_components/Wide";
 import { numberRanges, rangeText } from "../../../../../_data/numberRanges";
 import { plural } from "../../../../../_data/plural";
@@ -60,21 +61,7 @@ export const CutPlan = ({
         </p>
       )}
       <table className="stack">
-        <thead>
-          <tr>
-            <th scope="col">Piece</th>
-            <th scope="col" className="num">
-              Long
-            </th>
-            <th scope="col" className="num">
-              Broad
-            </th>
-            <th scope="col" className="num">
-              How many
-            </th>
-            <th scope="col">For</th>
-          </tr>
-        </thead>
+        <Heads of={["Piece", figures("Long"), figures("Broad"), figures("How many"), "For"]} />
         <tbody>
           {rows.map((row) => (
             <tr key={`${row.label} ${row.length} ${row.breadth}`}>

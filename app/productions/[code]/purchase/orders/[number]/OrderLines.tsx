@@ -2,6 +2,7 @@ import { showDay } from "#lib/calendar/showDay";
 import { keptOf, openOf } from "#lib/purchasing/order";
 import { showMoney } from "#lib/units/money";
 import type { KeptOrder } from "#prisma/orders/orderRow";
+import { figures, Heads } from "../../../../../_components/Heads";
 import { OpenedLine } from "../../../../../_components/OpenedLine";
 import { colourBeside } from "../../../../../_data/colourBeside";
 import { showQuantity } from "../../../../../_data/quantity";
@@ -24,29 +25,17 @@ export const OrderLines = ({
   return (
     <section className="part" aria-label="Lines">
       <table className="stack">
-        <thead>
-          <tr>
-            <th scope="col">Material</th>
-            <th scope="col" className="num">
-              Packs
-            </th>
-            <th scope="col" className="num">
-              Each
-            </th>
-            <th scope="col" className="num">
-              Together
-            </th>
-            <th scope="col" className="num">
-              Came
-            </th>
-            <th scope="col" className="num">
-              To come
-            </th>
-            <th scope="col" className="num">
-              Promised
-            </th>
-          </tr>
-        </thead>
+        <Heads
+          of={[
+            "Material",
+            figures("Packs"),
+            figures("Each"),
+            figures("Together"),
+            figures("Came"),
+            figures("To come"),
+            figures("Promised"),
+          ]}
+        />
         {order.lines.map((line) => {
           const show = (quantity: number) => showQuantity(quantity, line.measure, lengths);
           const open = order.state === "placed" ? openOf(line) : 0;

@@ -1,4 +1,5 @@
 import type { ShelfEntry, ShelfMovement } from "#prisma/stock/shelf";
+import { figures, Heads } from "../../../../../_components/Heads";
 import { showQuantity } from "../../../../../_data/quantity";
 import { showInstant } from "../../../../../_data/showDates";
 import type { ProductionView } from "../../../../../_data/stagingPlan";
@@ -25,20 +26,7 @@ export const Movements = ({
         <p>Nothing yet, since it was written into the register.</p>
       ) : (
         <table className="stack">
-          <thead>
-            <tr>
-              <th scope="col">When</th>
-              <th scope="col">What</th>
-              <th scope="col" className="num">
-                By
-              </th>
-              <th scope="col" className="num">
-                Left
-              </th>
-              <th scope="col">Who</th>
-              <th scope="col">Why, for what</th>
-            </tr>
-          </thead>
+          <Heads of={["When", "What", figures("By"), figures("Left"), "Who", "Why, for what"]} />
           <tbody>
             {movements.map((movement, at) => (
               // biome-ignore lint/suspicious/noArrayIndexKey: movements are only ever added before these.
