@@ -1,4 +1,4 @@
-import { Heads } from "../../../../../_components/Heads";
+import { figures as figuresHead, Heads } from "../../../../../_components/Heads";
 import type { FiguresView } from "./figuresView";
 
 /** Hours, net and cost of one garment of a piece. */
