@@ -1,7 +1,7 @@
 "use client";
 
 import { useRouter } from "next/navigation";
-import { useRef, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { type TimelineGrip, timelineAt } from "#lib/charts/timelineAt";
 import styles from "./TimelineHand.module.css";
 
@@ -23,6 +23,8 @@ interface Held {
   readonly dy: number;
 }
 
+const BAR = "a[data-key]";
+
 /** Less than this is a press, not a move. */
 const STILL = 4;
 
@@ -35,6 +37,21 @@ export const TimelineHand = ({ href, grip, rows, row, children }: Props) => {
   const box = useRef<HTMLDivElement>(null);
   const [held, setHeld] = useState<Held | null>(null);
   const [said, setSaid] = useState("");
+
+  // One stop of the Tab key for all bars: arrows go on from there.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the bars are inside the children.
+  useEffect(() => {
+    const bars = [...(box.current?.querySelectorAll<SVGAElement>(BAR) ?? [])];
+    const stopAt = (stop: Element | undefined) => {
+      for (const bar of bars) bar.setAttribute("tabindex", bar === stop ? "0" : "-1");
+    };
+    const follow = (event: FocusEvent) => stopAt(event.currentTarget as Element);
+    stopAt(bars[0]);
+    for (const bar of bars) bar.addEventListener("focus", follow);
+    return () => {
+      for (const bar of bars) bar.removeEventListener("focus", follow);
+    };
+  }, [children]);
 
   const place = ({ bar, dx, dy }: Held) => {
     const was = Number(bar.dataset.row);
@@ -58,7 +75,7 @@ export const TimelineHand = ({ href, grip, rows, row, children }: Props) => {
     const wish = new URLSearchParams({ key: one.bar.dataset.key!, maker: maker.code, date, at: clock(at) });
     router.push(`${href}?${wish}`);
   };
-  const barOf = (target: EventTarget) => (target as Element).closest<SVGAElement>("a[data-key]");
+  const barOf = (target: EventTarget) => (target as Element).closest<SVGAElement>(BAR);
   const scale = () => {
     const svg = box.current?.querySelector("svg");
     return svg ? svg.viewBox.baseVal.width / svg.getBoundingClientRect().width : 1;
@@ -121,7 +138,7 @@ export const TimelineHand = ({ href, grip, rows, row, children }: Props) => {
 const neighbour = (box: HTMLElement, from: SVGAElement, right: number, down: number): SVGAElement | undefined => {
   const at = (bar: SVGAElement) => ({ bar, row: Number(bar.dataset.row), x: Number(bar.dataset.x) });
   const here = at(from);
-  const others = [...box.querySelectorAll<SVGAElement>("a[data-key]")].map(at).filter(({ bar }) => bar !== from);
+  const others = [...box.querySelectorAll<SVGAElement>(BAR)].map(at).filter(({ bar }) => bar !== from);
   const there = others.filter(({ row, x }) => (down === 0 ? row === here.row && (x - here.x) * right > 0 : (row - here.row) * down > 0));
   const far = ({ row, x }: (typeof others)[number]) => Math.abs(row - here.row) * 100_000 + Math.abs(x - here.x);
   return there.sort((a, b) => far(a) - far(b))[0]?.bar;

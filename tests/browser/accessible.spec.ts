@@ -5,7 +5,13 @@ import { level } from "./wardrobe";
 test.setTimeout(300_000);
 
 /** Pages that nobody who is signed in is led to. */
-const UNLINKED = ["/sign-in", "/first-supervisor", "/not-yours", "/productions/[code]/find"];
+const UNLINKED = [
+  "/sign-in",
+  "/first-supervisor",
+  "/not-yours",
+  "/productions/[code]/find",
+  "/productions/[code]/purchase/orders/[number]",
+];
 const FOUND = "/productions/winter-for-larks/find?q=net";
 const garment = (number: string) => `/productions/winter-for-larks/garments/${number.replace(" ", "-")}`;
 
