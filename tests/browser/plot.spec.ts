@@ -15,7 +15,7 @@ test("the plot leads by costume and piece to its parameters, whose hours and net
   await page.getByRole("link", { name: "Lark tutu", exact: true }).click();
   const twelve = await net(page);
   await page.getByLabel("Layers of net").fill("8");
-  await expect.poll(() => net(page)).toBeLessThan(twelve);
+  await expect.poll(() => net(page), { timeout: 30_000 }).toBeLessThan(twelve);
   await page.getByLabel("Layers of net").fill("99");
   await expect(figures(page)).toContainText("99 is outside 7 to 16");
 });
