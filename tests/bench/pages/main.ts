@@ -43,7 +43,7 @@ const browser = await chromium.launch(await launchOptions());
 try {
   const supervisor = app.people.find(({ role }) => role === "supervisor");
   if (!supervisor) throw new Error("The demonstration has no supervisor.");
-  const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+  const page = await (await browser.newContext({ viewport: { width: 1440, height: 900 } })).newPage();
   await countShifts(page);
   await signIn(page, app.address, supervisor);
   const figures = await measure(page, app.address);

@@ -16,6 +16,8 @@ export function patternOf(path: string, patterns: readonly string[]): string | u
   return patterns.filter((pattern) => asRegExp(pattern).test(path)).sort((a, b) => brackets(a) - brackets(b))[0];
 }
 
+const MOST_ALIKE = 5;
+
 /** Follows links from a page until each page file has been met once. Gives one path for each file met. */
 export async function findRoutes(page: Page, address: string, from = "/"): Promise<ReadonlyMap<string, string>> {
   const patterns = pagePatterns();
@@ -39,6 +41,9 @@ export async function findRoutes(page: Page, address: string, from = "/"): Promi
       // A file to keep is no page, though it may stand where one has a bracket.
       const next = /\.(csv|xlsx|ics)$/.test(pathname) ? undefined : patternOf(pathname, patterns);
       if (origin !== address || !next || found.has(next) || seen.has(pathname)) continue;
+      // Hundreds of garments are linked where a few are enough: one of them may lead elsewhere.
+      const alike = [...seen].filter((one) => patternOf(one, patterns) === next).length;
+      if (alike >= MOST_ALIKE) continue;
       seen.add(pathname);
       waiting.push(pathname + search);
     }
