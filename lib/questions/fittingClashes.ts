@@ -19,22 +19,35 @@ export interface FittingClash {
 }
 
 /** Fittings of the plan that run into something, read again from the calls and rooms themselves. */
-export const fittingClashes = ({ staging, fittings }: Pick<StagingPlan, "staging" | "fittings">): readonly FittingClash[] =>
-  fittings.flatMap((fitting) => {
+export const fittingClashes = ({ staging, fittings }: Pick<StagingPlan, "staging" | "fittings">): readonly FittingClash[] => {
+  const performers = [...new Set(fittings.map(({ performer }) => performer))];
+  const days = new Map(performers.map((performer) => [performer, ownDays(staging.calls, performer)]));
+  return fittings.flatMap((fitting) => {
     const { garment, name, performer, start } = fitting;
     if (start === null) return [];
-    const found = [callClash(staging.calls, fitting), isCrowded(staging, fittings, fitting) ? ("room" as const) : null];
+    const called = staging.calls.length === 0 ? null : callClash(days.get(performer)!, fitting);
+    const found = [called, isCrowded(staging, fittings, fitting) ? ("room" as const) : null];
     return found.flatMap((one) => (one === null ? [] : [{ garment, name, performer, start, with: one }]));
   });
+};
 
-const callClash = (calls: readonly Call[], { performer, start, end }: PlannedFitting): FittingClash["with"] | null => {
-  if (calls.length === 0) return null;
-  const when = { start: start!, end: end! };
+/** What one performer is called to, and when that leaves them free. */
+interface OwnDays {
+  readonly own: readonly Call[];
+  readonly free: readonly Interval[];
+}
+
+const ownDays = (calls: readonly Call[], performer: string): OwnDays => {
   const own = calls.filter((call) => call.performer === null || call.performer === performer);
+  return { own, free: freeTime(performer, own, DEFAULT_RULES) };
+};
+
+const callClash = ({ own, free }: OwnDays, { start, end }: PlannedFitting): FittingClash["with"] | null => {
+  const when = { start: start!, end: end! };
   const busy = own.find((call) => call.kind !== "span" && overlap(onWall(call), when));
   if (busy) return busy.kind as Exclude<Call["kind"], "span">;
   if (!own.some((call) => call.kind === "span" && holds(onWall(call), when))) return "outside the work span";
-  return freeTime(performer, calls, DEFAULT_RULES).some((free) => holds(free, when)) ? null : "rest after rehearsal";
+  return free.some((one) => holds(one, when)) ? null : "rest after rehearsal";
 };
 
 /** More visits at once than the room takes; the visits of one appointment follow each other. */

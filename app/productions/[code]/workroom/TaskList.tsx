@@ -5,20 +5,28 @@ import { showHours } from "#lib/units/hours";
 import { Swatch } from "../../../_components/Swatch";
 import { Woven } from "../../../_components/Woven";
 import { garmentHref } from "../../../_data/address";
+import { dayOfFinish, dayOfWall } from "../../../_data/showDates";
+import type { Window } from "./window";
 
 const byStart = (a: PlannedTask, b: PlannedTask): number => (a.start ?? 0) - (b.start ?? 0) || a.key.localeCompare(b.key);
+
+const isDrawn = ({ start, end }: PlannedTask, { from, to }: Pick<Window, "from" | "to">): boolean =>
+  start !== null && end !== null && dayOfFinish(end) >= from && dayOfWall(start) <= to;
 
 /** The timeline as tables: each maker's tasks in order of time. */
 export const TaskList = ({
   plan,
+  window,
   moveHref,
 }: {
   readonly plan: StagingPlan;
+  /** The days drawn. */
+  readonly window: Pick<Window, "from" | "to">;
   /** Page that shows what follows from moving work; absent: nobody here may move any. */
   readonly moveHref?: string | undefined;
 }) =>
   plan.staging.makers.map((maker) => {
-    const tasks = plan.tasks.filter((task) => task.maker === maker.code && task.start !== null).toSorted(byStart);
+    const tasks = plan.tasks.filter((task) => task.maker === maker.code && isDrawn(task, window)).toSorted(byStart);
     return (
       tasks.length > 0 && (
         <section key={maker.code} className="part" aria-label={maker.name}>

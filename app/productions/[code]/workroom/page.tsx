@@ -85,7 +85,7 @@ const Workroom = async ({ params, searchParams }: Props) => {
           <LoadPicture plan={plan} by="maker" />
           <details className="part upright">
             <summary className="small q">The same as a list</summary>
-            <TaskList plan={plan} moveHref={moveHref} />
+            <TaskList plan={plan} window={window} moveHref={moveHref} />
           </details>
         </>
       ) : (
