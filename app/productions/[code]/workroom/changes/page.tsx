@@ -78,21 +78,18 @@ const Changes = async ({ params, searchParams }: Props) => {
       {moves && plan && (
         <>
           <p role="status">{summary(moves)}</p>
-          {moves.later.length > 0 && (
-            <section className="part" aria-labelledby="later">
-              <header>
-                <h2 id="later">Garments done later ({moves.later.length})</h2>
-              </header>
-              <ShiftTable shifts={moves.later} staging={plan.staging} label="Garments done later" />
-            </section>
-          )}
-          {moves.sooner.length > 0 && (
-            <section className="part" aria-labelledby="sooner">
-              <header>
-                <h2 id="sooner">Garments done sooner ({moves.sooner.length})</h2>
-              </header>
-              <ShiftTable shifts={moves.sooner} staging={plan.staging} label="Garments done sooner" />
-            </section>
+          {(["later", "sooner"] as const).map(
+            (way) =>
+              moves[way].length > 0 && (
+                <section key={way} className="part" aria-labelledby={way}>
+                  <header>
+                    <h2 id={way}>
+                      Garments done {way} ({moves[way].length})
+                    </h2>
+                  </header>
+                  <ShiftTable shifts={moves[way]} staging={plan.staging} label={`Garments done ${way}`} />
+                </section>
+              ),
           )}
           {moves.moved.length > 0 && (
             <section className="part" aria-labelledby="moved">

@@ -1,9 +1,9 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { notFound } from "next/navigation";
+import { cache } from "react";
 import { showWall } from "#lib/calendar/showDay";
 import { COME_WITH, MOVEMENTS } from "#lib/fittings/comeWith";
-import type { AuthorizedCompany } from "#prisma/authorized";
 import { listMarks } from "#prisma/fittings/marks";
 import { KeptNote } from "../../../../../_components/KeptNote";
 import { ProductionFrame } from "../../../../../_components/ProductionFrame";
@@ -11,7 +11,6 @@ import { Woven } from "../../../../../_components/Woven";
 import { garmentHref, isSlugOf, productionHref } from "../../../../../_data/address";
 import { nameOfMaker, nameOfPerformer } from "../../../../../_data/names";
 import { requireProduction } from "../../../../../_data/requireProduction";
-import type { ProductionView } from "../../../../../_data/stagingPlan";
 import { may } from "../../../../../_gate/may";
 import { FittingState } from "../../FittingState";
 import { loadSaid, seenFittings } from "../../fittingsView";
@@ -28,27 +27,27 @@ interface Part {
 }
 type Props = { readonly params: Promise<Part>; readonly searchParams: Promise<Record<string, string | string[] | undefined>> };
 
-const find = async (view: ProductionView, company: AuthorizedCompany, { number, fitting }: Part) => {
+/** What an address stands for: once a request, for the title and for the page. */
+const find = cache(async (code: string, number: string, fitting: string) => {
+  const { member, view } = await requireProduction("read", code);
   if (!view.plan) notFound();
-  const said = await loadSaid(company, view.prepared.staging.production.code);
+  const said = await loadSaid(member.company, view.prepared.staging.production.code);
   const { visits, unplaced } = seenFittings(view, view.plan, said);
   const all = [...visits.flatMap((visit) => visit.fittings), ...unplaced];
   const found = all.find((one) => isSlugOf(number, one.garment) && isSlugOf(fitting, one.part));
   if (!found) notFound();
-  return { found, visit: visits.find((visit) => visit.visit === found.visit) ?? null, answers: said.answers };
-};
+  return { member, view, found, visit: visits.find((visit) => visit.visit === found.visit) ?? null, answers: said.answers };
+});
 
 export const generateMetadata = async ({ params }: Props): Promise<Metadata> => {
   const part = await params;
-  const { member, view } = await requireProduction("read", part.code);
-  const { found } = await find(view, member.company, part);
+  const { found } = await find(part.code, part.number, part.fitting);
   return { title: `${found.name}, ${found.garment}` };
 };
 
 const Fitting = async ({ params, searchParams }: Props) => {
   const part = await params;
-  const { member, view } = await requireProduction("read", part.code);
-  const { found, visit, answers } = await find(view, member.company, part);
+  const { member, view, found, visit, answers } = await find(part.code, part.number, part.fitting);
   const { staging, garments } = view.prepared;
   const { code } = staging.production;
   const garment = garments.find(({ number }) => number === found.garment);
